@@ -1,0 +1,7 @@
+package dev.poleward.domain.event;
+
+/** Where the handler crosses. */
+public enum CrossAt {
+  ENTRY,
+  EXIT
+}

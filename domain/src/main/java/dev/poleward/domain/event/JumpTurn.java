@@ -1,0 +1,7 @@
+package dev.poleward.domain.event;
+
+/** Which way the dog wraps the jump. */
+public enum JumpTurn {
+  LEFT,
+  RIGHT
+}

@@ -1,0 +1,8 @@
+package dev.poleward.domain.event;
+
+/** How it got there. */
+public enum RewardDelivery {
+  HAND,
+  THROWN,
+  PLACED
+}

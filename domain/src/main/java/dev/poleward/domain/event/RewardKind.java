@@ -1,0 +1,7 @@
+package dev.poleward.domain.event;
+
+/** What the dog got. */
+public enum RewardKind {
+  FOOD,
+  TOY
+}

@@ -1,0 +1,7 @@
+package dev.poleward.domain.event;
+
+/** Where along the poles. */
+public enum RewardPlace {
+  GAP,
+  EXIT
+}

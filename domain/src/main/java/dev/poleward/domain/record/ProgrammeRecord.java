@@ -1,0 +1,18 @@
+package dev.poleward.domain.record;
+
+import dev.poleward.domain.event.ProgrammeEvent.ProgrammePublished;
+import java.util.List;
+
+/**
+ * A programme as it stands in a view. Programme and version together name one document; the highest
+ * version is in force.
+ *
+ * @param versions one for each version, ascending; never empty
+ */
+public record ProgrammeRecord(List<Registered<ProgrammePublished>> versions) {
+
+  /** The version in force. */
+  public Registered<ProgrammePublished> inForce() {
+    return versions.getLast();
+  }
+}

@@ -1,0 +1,225 @@
+package dev.poleward.domain.record;
+
+import dev.poleward.domain.event.ClassEvent;
+import dev.poleward.domain.event.ClassEvent.ClassFormed;
+import dev.poleward.domain.event.ClassEvent.ClassJoined;
+import dev.poleward.domain.event.ClassEvent.ClassLeft;
+import dev.poleward.domain.event.ClubEvent.ClubRegistered;
+import dev.poleward.domain.event.ClubEvent.ClubSettingsChanged;
+import dev.poleward.domain.event.ClubEvent.PersonForgotten;
+import dev.poleward.domain.event.DeviceEvent.DeviceAssigned;
+import dev.poleward.domain.event.DeviceEvent.DeviceEnrolled;
+import dev.poleward.domain.event.DogEvent.DogAmended;
+import dev.poleward.domain.event.DogEvent.DogCleared;
+import dev.poleward.domain.event.DogEvent.DogRegistered;
+import dev.poleward.domain.event.DogEvent.DogRested;
+import dev.poleward.domain.event.DogTraits;
+import dev.poleward.domain.event.ProgrammeEvent.ProgrammeAssigned;
+import dev.poleward.domain.event.ProgrammeEvent.ProgrammePublished;
+import dev.poleward.domain.event.RegistryEvent.GroundRegistered;
+import dev.poleward.domain.event.RegistryEvent.HandlerRegistered;
+import dev.poleward.domain.event.SessionEvent.SessionAttended;
+import dev.poleward.domain.event.SessionEvent.SessionClosed;
+import dev.poleward.domain.event.SessionEvent.SessionOpened;
+import dev.poleward.domain.event.SessionEvent.SetupChanged;
+import dev.poleward.domain.event.TrainingEvent;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What the club has announced, as it stands in a view. A registration stands as soon as it is
+ * recorded, even while something that it names is not known; what is said of it later counts only
+ * when all of that is known. For one thread and one reading.
+ */
+public final class Registry {
+
+  private final View view;
+  private final Knowledge knowledge;
+  private final DogIdentity identity;
+
+  /** Looks at the registry through the same eyes as {@code placement}. */
+  public Registry(Placement placement, View view) {
+    this.view = view;
+    this.knowledge = placement.knowledge();
+    this.identity = placement.identity();
+  }
+
+  /** Which registrations are one animal in this view. */
+  public DogIdentity identity() {
+    return identity;
+  }
+
+  /** The club itself. */
+  public Optional<ClubRecord> club() {
+    return registered(EntityRef.CLUB_ITSELF, ClubRegistered.class).map(this::club);
+  }
+
+  private ClubRecord club(Registered<ClubRegistered> registered) {
+    ClubRegistered first = registered.standing().event();
+    String name = first.name();
+    String timeZone = first.timeZone();
+    Map<String, Object> careLimits = first.careLimits();
+    Map<String, Object> defaults = first.defaults();
+    for (Fact<ClubSettingsChanged> fact :
+        knowledge.counting(EntityRef.CLUB_ITSELF, ClubSettingsChanged.class)) {
+      ClubSettingsChanged changed = fact.event();
+      name = changed.name() != null ? changed.name() : name;
+      timeZone = changed.timeZone() != null ? changed.timeZone() : timeZone;
+      careLimits = merged(careLimits, changed.careLimits());
+      defaults = merged(defaults, changed.defaults());
+    }
+    return new ClubRecord(registered, first.club(), name, timeZone, careLimits, defaults);
+  }
+
+  private static @Nullable Map<String, Object> merged(
+      @Nullable Map<String, Object> before, @Nullable Map<String, Object> changed) {
+    if (changed == null) {
+      return before;
+    }
+    Map<String, Object> merged = new TreeMap<>(before == null ? Map.of() : before);
+    merged.putAll(changed);
+    return merged;
+  }
+
+  /** A ground. */
+  public Optional<Registered<GroundRegistered>> ground(String ground) {
+    return registered(new EntityRef(EntityKind.GROUND, ground), GroundRegistered.class);
+  }
+
+  /** A handler. */
+  public Optional<HandlerRecord> handler(String handler) {
+    EntityRef entity = new EntityRef(EntityKind.HANDLER, handler);
+    return registered(entity, HandlerRegistered.class)
+        .map(registered -> new HandlerRecord(registered, latest(entity, PersonForgotten.class)));
+  }
+
+  /** A dog, under whichever of its registrations it is asked for. */
+  public Optional<DogRecord> dog(String dog) {
+    EntityRef entity = new EntityRef(EntityKind.DOG, dog);
+    return registered(entity, DogRegistered.class).map(registered -> dog(entity, registered));
+  }
+
+  private DogRecord dog(EntityRef entity, Registered<DogRegistered> registered) {
+    String callName = registered.standing().event().callName();
+    DogTraits traits = registered.standing().event().traits();
+    List<Fact<DogAmended>> amendments = knowledge.counting(entity, DogAmended.class);
+    for (Fact<DogAmended> amendment : amendments) {
+      DogAmended amended = amendment.event();
+      callName = amended.callName() != null ? amended.callName() : callName;
+      traits = DogRecord.corrected(traits, amended);
+    }
+    String animal = identity.of(entity.id());
+    List<String> others = new ArrayList<>(identity.group(entity.id()));
+    others.remove(entity.id());
+    return new DogRecord(
+        registered,
+        callName,
+        traits,
+        amendments,
+        animal.equals(entity.id()) ? null : animal,
+        List.copyOf(others),
+        latestOfAnimal(entity.id(), DogRested.class),
+        latestOfAnimal(entity.id(), DogCleared.class),
+        latestOfAnimal(entity.id(), ProgrammeAssigned.class));
+  }
+
+  /** A class with its members. */
+  public Optional<ClassRecord> group(String group) {
+    EntityRef entity = new EntityRef(EntityKind.CLASS, group);
+    return registered(entity, ClassFormed.class)
+        .map(formed -> new ClassRecord(formed, members(entity)));
+  }
+
+  private Map<String, Fact<ClassJoined>> members(EntityRef entity) {
+    Map<String, Fact<ClassJoined>> members = new TreeMap<>();
+    for (Fact<ClassEvent> fact : happened(knowledge.counting(entity, ClassEvent.class))) {
+      switch (fact.event()) {
+        case ClassFormed _ -> {}
+        case ClassJoined joined ->
+            members.putIfAbsent(
+                identity.of(joined.dog()), Objects.requireNonNull(fact.as(ClassJoined.class)));
+        case ClassLeft left -> members.remove(identity.of(left.dog()));
+      }
+    }
+    return members;
+  }
+
+  /** A programme with its versions. */
+  public Optional<ProgrammeRecord> programme(String programme) {
+    Map<Integer, List<Fact<ProgrammePublished>>> versions = new TreeMap<>();
+    for (Fact<ProgrammePublished> fact :
+        knowledge.announcements(
+            new EntityRef(EntityKind.PROGRAMME, programme), ProgrammePublished.class)) {
+      versions.computeIfAbsent(fact.event().version(), _ -> new ArrayList<>()).add(fact);
+    }
+    return versions.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new ProgrammeRecord(
+                versions.values().stream().map(Registered::of).flatMap(Optional::stream).toList()));
+  }
+
+  /** A device with its assignment. */
+  public Optional<DeviceRecord> device(String device) {
+    EntityRef entity = new EntityRef(EntityKind.DEVICE, device);
+    return registered(entity, DeviceEnrolled.class)
+        .map(enrolled -> new DeviceRecord(enrolled, latest(entity, DeviceAssigned.class)));
+  }
+
+  /** A session with its setups and attendance. */
+  public Optional<SessionRecord> session(String session) {
+    EntityRef entity = new EntityRef(EntityKind.SESSION, session);
+    return registered(entity, SessionOpened.class)
+        .map(
+            opened ->
+                new SessionRecord(
+                    opened,
+                    happened(knowledge.counting(entity, SetupChanged.class)),
+                    attendance(entity),
+                    first(entity, SessionClosed.class)));
+  }
+
+  private List<Fact<SessionAttended>> attendance(EntityRef entity) {
+    Map<String, Fact<SessionAttended>> latest = new TreeMap<>();
+    for (Fact<SessionAttended> fact : happened(knowledge.counting(entity, SessionAttended.class))) {
+      latest.put(identity.of(fact.event().dog()), fact);
+    }
+    return List.copyOf(latest.values());
+  }
+
+  private <E extends TrainingEvent> Optional<Registered<E>> registered(
+      EntityRef entity, Class<E> type) {
+    return Registered.of(knowledge.announcements(entity, type));
+  }
+
+  private <E extends TrainingEvent> @Nullable Fact<E> first(EntityRef entity, Class<E> type) {
+    List<Fact<E>> happened = happened(knowledge.counting(entity, type));
+    return happened.isEmpty() ? null : happened.getFirst();
+  }
+
+  private <E extends TrainingEvent> @Nullable Fact<E> latest(EntityRef entity, Class<E> type) {
+    List<Fact<E>> happened = happened(knowledge.counting(entity, type));
+    return happened.isEmpty() ? null : happened.getLast();
+  }
+
+  private <E extends TrainingEvent> @Nullable Fact<E> latestOfAnimal(String dog, Class<E> type) {
+    Map<Moment, Fact<E>> latest = new HashMap<>();
+    for (String registration : identity.group(dog)) {
+      Fact<E> fact = latest(new EntityRef(EntityKind.DOG, registration), type);
+      if (fact != null) {
+        latest.put(fact.moment(), fact);
+      }
+    }
+    return latest.values().stream().max(Precedence.BY_MOMENT).orElse(null);
+  }
+
+  private <E extends TrainingEvent> List<Fact<E>> happened(List<Fact<E>> facts) {
+    return facts.stream().filter(view::happened).toList();
+  }
+}

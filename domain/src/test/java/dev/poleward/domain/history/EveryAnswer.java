@@ -1,0 +1,133 @@
+package dev.poleward.domain.history;
+
+import dev.poleward.domain.event.TrainingEvent;
+import dev.poleward.domain.record.Announcement;
+import dev.poleward.domain.record.Digest;
+import dev.poleward.domain.record.EntityKind;
+import dev.poleward.domain.record.EntityRef;
+import dev.poleward.domain.record.Fact;
+import dev.poleward.domain.record.Facts;
+import dev.poleward.domain.record.Filing;
+import dev.poleward.domain.record.Placement;
+import dev.poleward.domain.record.References;
+import dev.poleward.domain.record.Registry;
+import dev.poleward.domain.record.View;
+import dev.poleward.domain.record.Waiting;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+
+/**
+ * Everything that can be asked of a record in one view, about everything that any of its events
+ * names: what two readings of the same events are compared by.
+ */
+public final class EveryAnswer {
+
+  private static final int LIMIT = 10_000;
+
+  private final Placement placement;
+  private final Registry registry;
+  private final Map<String, Object> answers = new TreeMap<>();
+
+  private EveryAnswer(Facts facts, View view) {
+    this.placement = new Placement(facts, view);
+    this.registry = new Registry(placement, view);
+  }
+
+  /** The answers that depend on the view, by question. */
+  public static Map<String, Object> of(Facts facts, View view) {
+    EveryAnswer every = new EveryAnswer(facts, view);
+    named(facts).forEach(every::ask);
+    every.answers.put("club", every.registry.club());
+    every.answers.put("waiting", Waiting.of(facts, view));
+    return every.answers;
+  }
+
+  /** The answers that are the same in every view, by question. */
+  public static Map<String, Object> ofAnyView(Facts facts) {
+    Map<String, Object> answers = new TreeMap<>();
+    for (EntityRef entity : named(facts)) {
+      if (entity.kind() == EntityKind.EVENT) {
+        answers.put("event " + entity.id(), facts.event(entity.id()));
+      }
+    }
+    for (EntityKind kind : EntityKind.values()) {
+      answers.put("announced " + kind, facts.announced(kind, "", LIMIT));
+    }
+    answers.put("sessions", facts.sessionsOpened(null, LIMIT));
+    answers.put("digest", digest(facts));
+    return answers;
+  }
+
+  /** Those questions that were answered differently, with both answers. */
+  public static List<String> differences(Map<String, Object> one, Map<String, Object> other) {
+    Set<String> questions = new TreeSet<>(one.keySet());
+    questions.addAll(other.keySet());
+    return questions.stream()
+        .filter(question -> !Objects.equals(one.get(question), other.get(question)))
+        .map(question -> question + ": " + one.get(question) + " or " + other.get(question))
+        .toList();
+  }
+
+  private static Set<EntityRef> named(Facts facts) {
+    Set<EntityRef> named = new TreeSet<>();
+    facts.all(
+        fact -> {
+          named.addAll(References.of(fact.event()));
+          EntityRef announced = Announcement.of(fact.event());
+          if (announced != null) {
+            named.add(announced);
+          }
+          EntityRef filed = Filing.of(fact.event());
+          if (filed != null) {
+            named.add(filed);
+          }
+        });
+    return named;
+  }
+
+  private void ask(EntityRef entity) {
+    String id = entity.id();
+    switch (entity.kind()) {
+      case DOG -> {
+        answers.put("dog " + id, registry.dog(id));
+        answers.put("identity of dog " + id, placement.identity().of(id));
+        answers.put("registrations of dog " + id, placement.identity().group(id));
+        answers.put("reps of dog " + id, placement.ofDog(id));
+      }
+      case SESSION -> {
+        answers.put("session " + id, registry.session(id));
+        answers.put("reps in session " + id, placement.inSession(id));
+      }
+      case REP -> answers.put("loggings of rep " + id, placement.loggings(id));
+      case CLASS -> answers.put("class " + id, registry.group(id));
+      case GROUND -> answers.put("ground " + id, registry.ground(id));
+      case HANDLER -> answers.put("handler " + id, registry.handler(id));
+      case PROGRAMME -> answers.put("programme " + id, registry.programme(id));
+      case DEVICE -> answers.put("device " + id, registry.device(id));
+      case CLUB, KEY, PLAN, EVENT -> {}
+    }
+  }
+
+  private static String digest(Facts facts) {
+    List<Fact<?>> covered = new ArrayList<>();
+    facts.all(
+        fact -> {
+          if (Digest.covers(fact.event())) {
+            covered.add(fact);
+          }
+        });
+    covered.sort(Comparator.comparing(Fact::id));
+    Digest digest = new Digest();
+    for (Fact<?> fact : covered) {
+      TrainingEvent event = fact.event();
+      digest.add(fact.id(), event.getClass().getSimpleName(), fact.time(), event.toString());
+    }
+    return digest.events() + " " + digest.value();
+  }
+}
