@@ -1,0 +1,136 @@
+package dev.poleward.load;
+
+import dev.poleward.load.figures.Arguments;
+import dev.poleward.load.figures.Latencies;
+import dev.poleward.load.figures.Report;
+import dev.poleward.load.figures.TimeLimit;
+import dev.poleward.load.node.Node;
+import dev.poleward.load.node.ScratchFolder;
+import dev.poleward.load.training.ClubHistory;
+import dev.poleward.load.training.Sending;
+import dev.poleward.load.training.Session;
+import dev.poleward.load.wire.ClubClient;
+import dev.poleward.load.wire.ServerTime;
+import java.io.IOException;
+import java.time.Instant;
+import java.util.List;
+import java.util.SplittableRandom;
+
+/**
+ * All reps of a dog with a long record, each placed by the setup that stood and by its corrections:
+ * as the first read after something new in the club, and as a read of what is known already.
+ */
+public final class RepsOfDog {
+
+  private static final String DOG = ClubHistory.dogName(0);
+  private static final String OTHER_DOG = "another-dog";
+  private static final String LIST = "/dogs/" + DOG + "/reps?limit=1000";
+  private static final String ROUTE = "/v1/clubs/{club}/dogs/{dog}/reps";
+  private static final String BARE = "/health/live";
+
+  /** Something that is read. */
+  private interface Read {
+    void once(ClubClient client) throws IOException;
+  }
+
+  private final Node node;
+  private final ClubClient client;
+  private final Session othersSession;
+  private final int repetitions;
+  private final Report report;
+
+  private RepsOfDog(
+      Node node, ClubClient client, Session othersSession, int repetitions, Report report) {
+    this.node = node;
+    this.client = client;
+    this.othersSession = othersSession;
+    this.repetitions = repetitions;
+    this.report = report;
+  }
+
+  public static void main(String[] args) throws IOException {
+    Arguments arguments = new Arguments(args);
+    int sessions = arguments.whole("sessions", 500, 1);
+    int reps = arguments.whole("repsInSession", 10, 1);
+    int percent = arguments.whole("correctedPercent", 1, 0);
+    int warmUps = arguments.whole("warmUps", 300, 0);
+    int repetitions = arguments.whole("repetitions", 100, 1);
+    TimeLimit.set(arguments.limit(30));
+    boolean keep = arguments.keep();
+    String settings = arguments.settings();
+    try (ScratchFolder scratch = new ScratchFolder("reps-of-dog", keep);
+        Node node = Node.start(scratch.resolve("data"))) {
+      Report report =
+          new Report(
+              "RepsOfDog", settings, "read", "p50 ms", "p99 ms", "max ms", "service's own mean ms");
+      node.awaitReady();
+      String club = "saltmarsh";
+      String accessKey = ClubClient.register(node.port(), node.hostKey(), club);
+      try (ClubClient client = new ClubClient(node.port(), club, accessKey)) {
+        fill(client, sessions, new ClubHistory.Shape(1, reps, percent, percent));
+        RepsOfDog program =
+            new RepsOfDog(node, client, sessionOfAnother(client), repetitions, report);
+        program.measure(warmUps);
+      }
+      report.print();
+      scratch.wentWell();
+    }
+  }
+
+  private static void fill(ClubClient client, int sessions, ClubHistory.Shape shape)
+      throws IOException {
+    client.sendAll(new ClubHistory(1, shape).nextSessions(sessions), 500);
+    Report.note("%d reps stand", client.all(LIST, "reps").size());
+  }
+
+  private static Session sessionOfAnother(ClubClient client) throws IOException {
+    SplittableRandom random = new SplittableRandom(2);
+    Instant now = Instant.now();
+    Session session = new Session(random, OTHER_DOG, now);
+    client.sendAll(
+        List.of(ClubHistory.dog(random, OTHER_DOG, now), session.opened(), session.setup()), 10);
+    return session;
+  }
+
+  private void measure(int warmUps) throws IOException {
+    Read page = some -> some.get(LIST).orThrow();
+    Read all = some -> some.all(LIST, "reps");
+    for (int i = 0; i < warmUps; i++) {
+      somethingNew();
+      page.once(client);
+      all.once(client);
+    }
+    timed("first page, after something new", ROUTE, true, page);
+    timed("first page, again", ROUTE, false, page);
+    timed("all pages, after something new", "", true, all);
+    timed("all pages, again", "", false, all);
+    timed("bare route " + BARE, BARE, false, some -> some.getPath(BARE).orThrow());
+  }
+
+  /** A rep of another dog: news for the club, and the size of what is read stays. */
+  private void somethingNew() throws IOException {
+    Sending rep = othersSession.rep();
+    client.send(rep.body()).orThrow();
+  }
+
+  private void timed(String what, String route, boolean afterNews, Read read) throws IOException {
+    Latencies latencies = new Latencies();
+    ServerTime before = ServerTime.now(node.port(), route);
+    for (int i = 0; i < repetitions; i++) {
+      if (afterNews) {
+        somethingNew();
+      }
+      long begun = System.nanoTime();
+      read.once(client);
+      latencies.took(System.nanoTime() - begun);
+    }
+    report.row(
+        what,
+        latencies.percentile(50),
+        latencies.percentile(99),
+        latencies.max(),
+        route.isEmpty()
+            ? ""
+            : Latencies.millis(ServerTime.now(node.port(), route).meanMillisSince(before)));
+  }
+}

@@ -1,0 +1,209 @@
+package dev.poleward.service.http;
+
+import dev.poleward.service.access.AccessKeys;
+import dev.poleward.service.access.PersonKeys;
+import dev.poleward.service.access.PersonalFields;
+import dev.poleward.service.access.Randomness;
+import dev.poleward.service.codec.EventCodec;
+import dev.poleward.service.contract.Contract;
+import dev.poleward.service.http.HttpSettings.Encryption;
+import dev.poleward.service.journal.CannotStart;
+import dev.poleward.service.journal.Journal;
+import dev.poleward.service.projection.Applied;
+import dev.poleward.service.projection.ClubReader;
+import io.javalin.Javalin;
+import io.javalin.util.JavalinBindException;
+import io.javalin.util.JavalinException;
+import io.micrometer.prometheusmetrics.PrometheusMeterRegistry;
+import java.time.Clock;
+import java.util.List;
+import java.util.function.BooleanSupplier;
+
+/**
+ * The service's HTTP surface, open from start to close. For the thread that starts and stops it.
+ */
+public final class HttpServer implements AutoCloseable {
+
+  /** What the routes work with. */
+  public record Parts(
+      Contract contract,
+      EventCodec codec,
+      Journal journal,
+      Applied applied,
+      ClubReader clubs,
+      AccessKeys accessKeys,
+      PersonKeys personKeys,
+      Clock clock,
+      Randomness randomness,
+      PrometheusMeterRegistry metrics,
+      BooleanSupplier ready) {}
+
+  private final Javalin javalin;
+  private final Routes routes;
+
+  private HttpServer(Javalin javalin, Routes routes) {
+    this.javalin = javalin;
+    this.routes = routes;
+  }
+
+  /** Begins to answer. */
+  public static HttpServer start(HttpSettings settings, Parts parts) {
+    Routes routes = routes(parts);
+    Javalin javalin =
+        Javalin.create(
+            config -> {
+              config.startup.showJavalinBanner = false;
+              config.startup.showOldJavalinVersionWarning = false;
+              config.concurrency.useVirtualThreads = true;
+              config.http.prefer405over404 = true;
+              config.http.maxRequestSize = Call.BODY_BYTES_MAX + 1L;
+              Listening.configure(config.jetty, settings);
+              config.jetty.modifyServer(
+                  server -> server.setErrorHandler(new ProblemErrorHandler()));
+              routes.addTo(config);
+            });
+    try {
+      return new HttpServer(javalin.start(), routes);
+    } catch (JavalinBindException e) {
+      throw new CannotStart(
+          "Port %d of %s cannot be listened on: it is in use, or not for this user. Choose another with --port."
+              .formatted(settings.port(), settings.host()),
+          e);
+    } catch (JavalinException e) {
+      throw new CannotStart(
+          "Port %d of %s cannot be listened on%s: %s"
+              .formatted(settings.port(), settings.host(), withKeys(settings), lastCause(e)),
+          e);
+    }
+  }
+
+  private static String withKeys(HttpSettings settings) {
+    return settings.encryption() instanceof Encryption.Here here
+        ? " with the certificate in " + here.keyStore()
+        : "";
+  }
+
+  private static String lastCause(Throwable why) {
+    Throwable last = why;
+    while (last.getCause() != null) {
+      last = last.getCause();
+    }
+    return last.getMessage() == null ? last.getClass().getSimpleName() : last.getMessage();
+  }
+
+  /** The port it listens on. */
+  public int port() {
+    return javalin.port();
+  }
+
+  /** Every route as {@code GET /v1/clubs/{club}}, to be compared with the contract. */
+  public List<String> routes() {
+    return routes.all().stream().map(each -> each.method() + " " + each.path()).toList();
+  }
+
+  /** All that these parts can answer. */
+  static Routes routes(Parts parts) {
+    PersonalFields personal = new PersonalFields(parts.personKeys());
+    Gate gate = new Gate(parts.accessKeys(), parts.ready());
+    ClubReads reads = new ClubReads(gate, parts.clubs(), personal);
+    PendingEvents pending = new PendingEvents();
+    Intake intake =
+        new Intake(
+            parts.journal(),
+            parts.applied(),
+            parts.clubs(),
+            personal,
+            parts.codec(),
+            parts.clock(),
+            pending);
+    Bodies bodies = new Bodies(parts.contract());
+    OwnEvents own = new OwnEvents(parts.codec(), parts.randomness());
+    RegistryShapes shapes = new RegistryShapes(parts.codec());
+    RepShape repShape = new RepShape();
+
+    Routes routes = new Routes(new Metrics(parts.metrics()));
+    addService(routes, new ServiceRoutes(parts.contract(), parts.metrics(), parts.ready()));
+    addWrites(routes, parts, gate, reads, bodies, intake, own);
+    addRecord(
+        routes, new RecordRoutes(reads, new FeedShape(parts.codec()), new FateShape(), pending));
+    addRegistry(routes, new RegistryRoutes(reads, shapes));
+    addTraining(
+        routes,
+        new TrainingRoutes(reads, new PlacedReps(), repShape, new SessionShape(shapes, repShape)));
+    return routes;
+  }
+
+  private static void addService(Routes routes, ServiceRoutes service) {
+    routes
+        .get("/health/live", service::live)
+        .get("/health/ready", service::ready)
+        .get("/metrics", List.of(ServiceRoutes.TEXT), service::metrics)
+        .get("/openapi.yaml", List.of(ServiceRoutes.YAML), service::openapi)
+        .get("/asyncapi.yaml", List.of(ServiceRoutes.YAML), service::asyncapi);
+  }
+
+  private static void addWrites(
+      Routes routes,
+      Parts parts,
+      Gate gate,
+      ClubReads reads,
+      Bodies bodies,
+      Intake intake,
+      OwnEvents own) {
+    ClubDoor clubDoor =
+        new ClubDoor(gate, bodies, intake, parts.clubs(), parts.accessKeys(), parts.codec(), own);
+    Admission admission = new Admission(parts.clubs(), parts.clock());
+    EventDoor eventDoor =
+        new EventDoor(gate, parts.contract(), bodies, admission, intake, parts.clubs());
+    AccessRoutes access =
+        new AccessRoutes(gate, reads, bodies, intake, parts.clubs(), parts.accessKeys(), own);
+    ForgettingDoor forgetting =
+        new ForgettingDoor(gate, intake, parts.clubs(), parts.personKeys(), own);
+    routes
+        .post("/v1/clubs", clubDoor::post)
+        .post("/v1/clubs/{club}/events", eventDoor::post)
+        .post("/v1/clubs/{club}/access-keys", access::post)
+        .get("/v1/clubs/{club}/access-keys", access::list)
+        .delete("/v1/clubs/{club}/access-keys/{key}", access::revoke)
+        .delete("/v1/clubs/{club}/handlers/{handler}/personal-data", forgetting::delete);
+  }
+
+  private static void addRecord(Routes routes, RecordRoutes record) {
+    routes
+        .get("/v1/clubs/{club}/events", List.of(Answer.JSON, RecordRoutes.NDJSON), record::feed)
+        .get("/v1/clubs/{club}/events/{event}", record::fate)
+        .get("/v1/clubs/{club}/digest", record::digest)
+        .get("/v1/clubs/{club}/waiting", record::waiting);
+  }
+
+  private static void addRegistry(Routes routes, RegistryRoutes registry) {
+    routes
+        .get("/v1/clubs/{club}", registry::club)
+        .get("/v1/clubs/{club}/dogs", registry::dogs)
+        .get("/v1/clubs/{club}/dogs/{dog}", registry::dog)
+        .get("/v1/clubs/{club}/handlers", registry::handlers)
+        .get("/v1/clubs/{club}/handlers/{handler}", registry::handler)
+        .get("/v1/clubs/{club}/grounds", registry::grounds)
+        .get("/v1/clubs/{club}/grounds/{ground}", registry::ground)
+        .get("/v1/clubs/{club}/classes", registry::classes)
+        .get("/v1/clubs/{club}/classes/{class}", registry::group)
+        .get("/v1/clubs/{club}/programmes", registry::programmes)
+        .get("/v1/clubs/{club}/programmes/{programme}", registry::programme)
+        .get("/v1/clubs/{club}/devices", registry::devices)
+        .get("/v1/clubs/{club}/devices/{device}", registry::device);
+  }
+
+  private static void addTraining(Routes routes, TrainingRoutes training) {
+    routes
+        .get("/v1/clubs/{club}/dogs/{dog}/reps", List.of(Answer.JSON, RepTable.CSV), training::reps)
+        .get("/v1/clubs/{club}/sessions", training::sessions)
+        .get("/v1/clubs/{club}/sessions/{session}", training::session);
+  }
+
+  /** Takes no more requests and ends those under way. */
+  @Override
+  public void close() {
+    routes.stop();
+    javalin.stop();
+  }
+}

@@ -1,0 +1,183 @@
+package dev.poleward.service.http;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.hamcrest.Matchers.equalTo;
+
+import dev.poleward.service.Club;
+import dev.poleward.service.RunningService;
+import dev.poleward.service.SharedService;
+import io.restassured.response.Response;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.extension.ExtendWith;
+
+/** Who comes in where: tried on every route that there is, so that none can be forgotten. */
+@ExtendWith(SharedService.class)
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+class AccessTest {
+
+  /** Opens every route that needs no more than a club's key. */
+  private static final String EVERY_SCOPE =
+      "'records:read','records:write','timing:push','club:manage'";
+
+  private final RunningService service;
+  private final Club club;
+  private final Club other;
+
+  AccessTest(RunningService service, Club club, Club other) {
+    this.service = service;
+    this.club = EveryRoute.furnished(club);
+    this.other = other;
+  }
+
+  private String secretChanged() {
+    String key = club.accessKey();
+    char last = key.charAt(key.length() - 1);
+    return key.substring(0, key.length() - 1) + (last == 'a' ? 'b' : 'a');
+  }
+
+  @Test
+  void noKeyAndNoValidKeyOpenNothing() {
+    String secret = "x".repeat(43);
+    List<String> headers =
+        List.of(
+            "",
+            "Bearer",
+            "Bearer ",
+            "Basic " + club.accessKey(),
+            club.accessKey(),
+            "Bearer " + secretChanged(),
+            "Bearer pw_" + club.id() + "_nobody_" + secret,
+            "Bearer pw_nowhere_first_" + secret,
+            "Bearer pw_host_host_" + secret,
+            "Bearer nonsense",
+            "Bearer " + club.accessKey() + "x".repeat(2_000),
+            "Bearer " + service.hostKey().substring(1));
+    for (String route : EveryRoute.ofClubs(service)) {
+      for (String header : headers) {
+        Response answer =
+            EveryRoute.take(route, club.id(), service.stranger().header("Authorization", header));
+
+        answer
+            .then()
+            .statusCode(401)
+            .header("WWW-Authenticate", "Bearer")
+            .body("type", equalTo("urn:poleward:problem:unauthenticated"));
+        revealsNothing(answer);
+      }
+    }
+    assertThat(service.stranger().get(club.path("")).statusCode()).isEqualTo(401);
+  }
+
+  /** Whether there is such a club or not, the answer is the same. */
+  @Test
+  void anotherClubsKeyOpensNothingAndTellsNothing() {
+    for (String route : EveryRoute.ofClubs(service)) {
+      Response known = EveryRoute.take(route, club.id(), other.given());
+      Response unknown = EveryRoute.take(route, "nowhere", other.given());
+
+      known.then().statusCode(403).body("type", equalTo("urn:poleward:problem:forbidden"));
+      revealsNothing(known);
+      assertThat(known.asString().replace(club.id(), "nowhere")).isEqualTo(unknown.asString());
+      assertThat(unknown.statusCode()).isEqualTo(403);
+    }
+    other.get("/digest").then().body("events", equalTo(0));
+  }
+
+  /** Waiting for another club's event is no way to learn of it. */
+  @Test
+  void nothingIsAwaitedForStrangers() {
+    Response answer =
+        other.given().header("Poleward-Wait-For", "dog-juniper").get(club.path("/dogs"));
+
+    answer.then().statusCode(403);
+  }
+
+  /** A cursor of one club is only a place in a list of another. */
+  @Test
+  void cursorsAreNoKeys() {
+    String link = club.get("/events?limit=1").header("Link");
+    String path = link.substring(1, link.indexOf('>')).replace(club.id(), other.id());
+
+    assertThat(other.given().get(path).asString()).doesNotContain("juniper");
+  }
+
+  @Test
+  void everyRouteNamesTheScopesThatOpenIt() {
+    Club reader = club.withKey("reader", "'records:read'");
+    Club writer = club.withKey("writer", "'records:write'");
+    Club timer = club.withKey("timer", "'timing:push'");
+    Club manager = club.withKey("manager", "'club:manage'");
+    for (String route : EveryRoute.ofClubs(service)) {
+      boolean read = route.startsWith("GET ") && !route.endsWith("/access-keys");
+      boolean events = route.equals("POST /v1/clubs/{club}/events");
+      opens(reader, route, read);
+      opens(writer, route, events);
+      opens(timer, route, events);
+      opens(manager, route, events || !read);
+    }
+  }
+
+  private void opens(Club who, String route, boolean expected) {
+    if (expected && !route.startsWith("GET ")) {
+      return; // tried where it is used: taken here it would change what the next one sees
+    }
+    Response answer = EveryRoute.take(route, club.id(), who.given());
+    assertThat(answer.statusCode())
+        .as("%s %s", who.accessKey(), route)
+        .isEqualTo(expected ? 200 : 403);
+    if (!expected) {
+      revealsNothing(answer);
+    }
+  }
+
+  @Test
+  void theHostKeyOpensEveryClubOnEveryRoute() {
+    for (String route : EveryRoute.reads(service)) {
+      assertThat(EveryRoute.take(route, club.id(), service.as(service.hostKey())).statusCode())
+          .as(route)
+          .isEqualTo(200);
+    }
+    Club host = other.as(service.hostKey());
+    host.record(Said.dog("of-the-host"));
+    host.withKey("by-the-host", EVERY_SCOPE).get("/dogs/of-the-host").then().statusCode(200);
+  }
+
+  @Test
+  void theHostIsToldThatThereIsNoSuchClub() {
+    for (String route : EveryRoute.ofClubs(service)) {
+      assertThat(EveryRoute.take(route, "nowhere", service.as(service.hostKey())).statusCode())
+          .as(route)
+          .isEqualTo(404);
+    }
+  }
+
+  @Test
+  void onlyTheHostRegistersClubs() {
+    var request =
+        service
+            .as(club.accessKey())
+            .contentType("application/json")
+            .body(Said.json("{'id':'i','club':'mine','name':'Mine','timeZone':'Europe/Lisbon'}"));
+
+    request.post("/v1/clubs").then().statusCode(403);
+  }
+
+  @Test
+  void whatIsOpenToEverybodyNamesNobody() {
+    for (String path : List.of("/health/live", "/health/ready", "/metrics")) {
+      Response answer = service.stranger().get(path);
+
+      answer.then().statusCode(200);
+      assertThat(answer.asString()).doesNotContain(club.id()).doesNotContain("juniper");
+    }
+  }
+
+  private static void revealsNothing(Response refusal) {
+    assertThat(refusal.header("ETag")).isNull();
+    assertThat(refusal.header("Link")).isNull();
+    assertThat(refusal.header("Location")).isNull();
+    assertThat(refusal.<String>path("detail")).doesNotContain("juniper").doesNotContain("h-1");
+  }
+}

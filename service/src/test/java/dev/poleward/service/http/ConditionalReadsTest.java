@@ -1,0 +1,145 @@
+package dev.poleward.service.http;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatCode;
+import static org.hamcrest.Matchers.emptyString;
+import static org.hamcrest.Matchers.equalTo;
+import static org.hamcrest.Matchers.nullValue;
+
+import dev.poleward.service.Club;
+import dev.poleward.service.RunningService;
+import dev.poleward.service.SharedService;
+import io.restassured.response.Response;
+import java.util.HashSet;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.extension.ExtendWith;
+
+/** Reads are marked, and not sent again while nothing changed. */
+@ExtendWith(SharedService.class)
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+class ConditionalReadsTest {
+
+  private final RunningService service;
+  private final Club club;
+
+  ConditionalReadsTest(RunningService service, Club club) {
+    this.service = service;
+    this.club = EveryRoute.furnished(club);
+  }
+
+  private Response read(String route, String tag) {
+    return club.given().header("If-None-Match", tag).get(EveryRoute.path(route, club.id()));
+  }
+
+  @Test
+  void everyReadIsMarkedAndNotSentAgainUntilSomethingIsRecorded() {
+    for (String route : EveryRoute.reads(service)) {
+      Response first = club.given().get(EveryRoute.path(route, club.id()));
+      String tag = first.header("ETag");
+      assertThat(tag).as(route).matches("\"[^\"]+\"");
+      first
+          .then()
+          .statusCode(200)
+          .header("Cache-Control", "private, no-cache")
+          .header("Vary", "Accept, Accept-Encoding, Authorization");
+
+      for (String has : new String[] {tag, "W/" + tag, "\"other\", " + tag, "*"}) {
+        read(route, has)
+            .then()
+            .statusCode(304)
+            .header("ETag", tag)
+            .header("Content-Type", nullValue())
+            .body(emptyString());
+      }
+      read(route, "\"other\"").then().statusCode(200).header("ETag", tag);
+    }
+  }
+
+  @Test
+  void somethingNewIsSent() {
+    for (String path : new String[] {"", "/digest", "/events", "/dogs", "/dogs/juniper/reps"}) {
+      String tag = club.get(path).header("ETag");
+      club.record(Said.dog("dog-" + Math.floorMod(path.hashCode(), 1_000)));
+
+      club.given().header("If-None-Match", tag).get(club.path(path)).then().statusCode(200);
+    }
+  }
+
+  @Test
+  void aTagIsGoodForOneQuestionInOneFormAlone() {
+    String reps = club.path("/dogs/juniper/reps");
+    Set<String> tags = new HashSet<>();
+    tags.add(club.given().get(reps).header("ETag"));
+    tags.add(club.given().header("Accept", "text/csv").get(reps).header("ETag"));
+    tags.add(club.given().get(reps + "?limit=1").header("ETag"));
+    tags.add(club.as(service.hostKey()).given().get(reps).header("ETag"));
+    tags.add(club.get("/dogs/juniper").header("ETag"));
+    assertThat(tags).hasSize(5);
+
+    String json =
+        club.given().header("Accept", "application/json, text/csv;q=0.5").get(reps).header("ETag");
+    club.given()
+        .header("Accept", "text/csv")
+        .header("If-None-Match", json)
+        .get(reps)
+        .then()
+        .statusCode(200);
+  }
+
+  /** What would be refused is refused, whatever somebody says to have. */
+  @Test
+  void refusalsAreNotHiddenBehindATag() {
+    String tag = club.get("/dogs").header("ETag");
+
+    for (String has : new String[] {tag, "*"}) {
+      read("GET /v1/clubs/{club}/dogs/nobody", has).then().statusCode(404);
+      read("GET /v1/clubs/{club}/dogs?limit=0", has).then().statusCode(400);
+      read("GET /v1/clubs/{club}/events/e-lost", has).then().statusCode(404);
+    }
+    Club pupil = club.withKey("pupil", "'records:read'", "'dogs':['juniper']");
+    for (String has : new String[] {club.get("/events").header("ETag"), "*"}) {
+      pupil.given().header("If-None-Match", has).get(club.path("/events")).then().statusCode(403);
+    }
+  }
+
+  /** A fate changes with what is no news to anybody else. */
+  @Test
+  void aRepetitionChangesTheFateAndNothingElse() {
+    String fate = club.get("/events/dog-juniper").header("ETag");
+    String digest = club.get("/digest").header("ETag");
+    club.send(Said.dog("juniper")).then().statusCode(200);
+
+    read("GET /v1/clubs/{club}/events/dog-juniper", fate)
+        .then()
+        .statusCode(200)
+        .body("repeated", equalTo(1));
+    read("GET /v1/clubs/{club}/digest", digest).then().statusCode(304);
+  }
+
+  @Test
+  void oddTagsAreNoFailures() {
+    for (String odd : new String[] {"", "\"", ",,,", "W/", "é", "\"" + "x".repeat(2_000) + "\""}) {
+      assertThatCode(() -> read("GET /v1/clubs/{club}/dogs", odd).then().statusCode(200))
+          .doesNotThrowAnyException();
+    }
+  }
+
+  @Test
+  void headIsGetWithoutABody() {
+    for (String route : EveryRoute.reads(service)) {
+      String path = EveryRoute.path(route, club.id());
+      Response get = club.given().get(path);
+      Response head = club.given().head(path);
+
+      assertThat(head.statusCode()).as(route).isEqualTo(200);
+      assertThat(head.header("ETag")).isEqualTo(get.header("ETag"));
+      assertThat(head.contentType()).isEqualTo(get.contentType());
+      assertThat(head.asByteArray()).isEmpty();
+      assertThat(service.stranger().head(path).statusCode()).isEqualTo(401);
+    }
+    assertThat(club.given().head(club.path("/dogs/nobody")).statusCode()).isEqualTo(404);
+    assertThat(service.stranger().head("/health/ready").statusCode()).isEqualTo(200);
+  }
+}

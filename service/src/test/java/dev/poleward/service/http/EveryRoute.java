@@ -1,0 +1,83 @@
+package dev.poleward.service.http;
+
+import dev.poleward.service.Club;
+import dev.poleward.service.RunningService;
+import io.restassured.response.Response;
+import io.restassured.specification.RequestSpecification;
+import java.util.List;
+import java.util.Map;
+
+/** Every route that the service has, filled in with things that a furnished club has. */
+final class EveryRoute {
+
+  private static final Map<String, String> IN_PATH =
+      Map.of(
+          "event", "dog-juniper",
+          "dog", "juniper",
+          "handler", "h-1",
+          "ground", "g-1",
+          "class", "c-1",
+          "programme", "p-1",
+          "device", "t-1",
+          "session", "s-1",
+          "key", "k-1");
+
+  private EveryRoute() {}
+
+  /** Routes below a club, as {@code GET /v1/clubs/{club}}. */
+  static List<String> ofClubs(RunningService service) {
+    return service.routes().stream().filter(route -> route.contains("/v1/clubs/{club}")).toList();
+  }
+
+  /** Reads below a club. */
+  static List<String> reads(RunningService service) {
+    return ofClubs(service).stream().filter(route -> route.startsWith("GET ")).toList();
+  }
+
+  /** The path of a route in a club. */
+  static String path(String route, String club) {
+    String path = route.substring(route.indexOf(' ') + 1).replace("{club}", club);
+    for (Map.Entry<String, String> each : IN_PATH.entrySet()) {
+      path = path.replace("{" + each.getKey() + "}", each.getValue());
+    }
+    return path;
+  }
+
+  /** Takes a route; with a body where one is wanted. */
+  static Response take(String route, String club, RequestSpecification request) {
+    String method = route.substring(0, route.indexOf(' '));
+    if (method.equals("POST")) {
+      boolean keys = route.endsWith("/access-keys");
+      request
+          .contentType(keys ? "application/json" : Club.EVENT)
+          .body(
+              keys
+                  ? Said.json("{'id':'i-1','scopes':['records:read']}")
+                  : Said.session("s-1", "18:00:00"));
+    }
+    return request.request(method, path(route, club));
+  }
+
+  /** Gives a club one of everything that the paths name. */
+  static Club furnished(Club club) {
+    club.record(
+        Said.dog("juniper"),
+        Said.handler("h-1", "First Example"),
+        registered("ground", "'ground':'g-1'"),
+        registered("class.formed", "'class':'c-1','name':'Evening'"),
+        registered("device.enrolled", "'device':'t-1','kind':'timer'"),
+        registered(
+            "programme.published",
+            "'programme':'p-1','version':1,'name':'Grid','stages':[{'stage':'four','poles':4,'leadIn':'none',"
+                + "'entries':{'clocks':['12:00']},'handlings':[{'manoeuvre':'alongside'}]}]"),
+        Said.session("s-1", "18:00:00"),
+        Said.rep("r-1", "s-1", "juniper", "18:05:00", ",'note':'seen'"));
+    club.withKey("k-1", "'records:read'");
+    return club;
+  }
+
+  private static String registered(String family, String data) {
+    String type = family.contains(".") ? family : family + ".registered";
+    return Said.event("new-" + family, type + ".v1", "2026-01-11T10:00:00Z", "{" + data + "}");
+  }
+}
