@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
+import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 import org.apache.kafka.clients.admin.Admin;
 import org.apache.kafka.clients.admin.AlterConfigOp;
@@ -16,6 +17,7 @@ import org.apache.kafka.clients.admin.ConfigEntry;
 import org.apache.kafka.common.KafkaFuture;
 import org.apache.kafka.common.config.ConfigResource;
 import org.apache.kafka.common.errors.TopicExistsException;
+import org.apache.kafka.common.errors.UnknownTopicOrPartitionException;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
@@ -33,6 +35,7 @@ public final class JournalTopics implements AutoCloseable {
 
   private static final Logger LOG = LoggerFactory.getLogger(JournalTopics.class);
   private static final Duration ANSWER_MAX = Duration.ofSeconds(30);
+  private static final Duration ASK_AGAIN = Duration.ofMillis(100);
 
   private final KafkaConnection connection;
   private final Admin admin;
@@ -124,7 +127,7 @@ public final class JournalTopics implements AutoCloseable {
                             AlterConfigOp.OpType.SET))
                 .toList();
         var unused =
-            answer(admin.incrementalAlterConfigs(Map.of(resource(plan), operations)).all());
+            answer(() -> admin.incrementalAlterConfigs(Map.of(resource(plan), operations)).all());
       }
     }
   }
@@ -135,7 +138,8 @@ public final class JournalTopics implements AutoCloseable {
     for (var plan : plans) {
       if (there.contains(plan.name()) || !create(plan)) {
         var description =
-            answer(admin.describeTopics(List.of(plan.name())).allTopicNames()).get(plan.name());
+            answer(() -> admin.describeTopics(List.of(plan.name())).allTopicNames())
+                .get(plan.name());
         if (description != null) {
           faults.addAll(plan.faults(description, settings(plan)));
         }
@@ -175,24 +179,34 @@ public final class JournalTopics implements AutoCloseable {
 
   /** Returns once every partition can be read, and so has its files. */
   private void awaitLeaders(TopicPlan plan) {
+    long giveUpAt = System.nanoTime() + ANSWER_MAX.toNanos();
     try (var ends = new PartitionEnds(connection, plan.name(), plan.partitions())) {
-      var unused = ends.now(ANSWER_MAX);
-    } catch (JournalException unreadable) {
-      throw cannot("read the topic " + plan.name(), unreadable);
+      while (true) {
+        try {
+          var unused = ends.now(ANSWER_MAX);
+          return;
+        } catch (JournalException unreadable) {
+          if (!(unreadable.getCause() instanceof UnknownTopicOrPartitionException)
+              || System.nanoTime() - giveUpAt >= 0) {
+            throw cannot("read the topic " + plan.name(), unreadable);
+          }
+          pause();
+        }
+      }
     }
   }
 
   private int brokers() {
-    return answer(admin.describeCluster().nodes()).size();
+    return answer(() -> admin.describeCluster().nodes()).size();
   }
 
   private Set<String> names() {
-    return answer(admin.listTopics().names());
+    return answer(() -> admin.listTopics().names());
   }
 
   private UnaryOperator<String> settings(TopicPlan plan) {
     var resource = resource(plan);
-    Config config = answer(admin.describeConfigs(List.of(resource)).all()).get(resource);
+    Config config = answer(() -> admin.describeConfigs(List.of(resource)).all()).get(resource);
     return setting -> {
       var entry = config == null ? null : config.get(setting);
       return entry == null ? "unknown" : String.valueOf(entry.value());
@@ -203,11 +217,30 @@ public final class JournalTopics implements AutoCloseable {
     return new ConfigResource(ConfigResource.Type.TOPIC, plan.name());
   }
 
-  private <T> T answer(KafkaFuture<T> future) {
+  /** Asks again while a broker does not know a new topic yet: all do within moments. */
+  private <T> T answer(Supplier<KafkaFuture<T>> question) {
+    long giveUpAt = System.nanoTime() + ANSWER_MAX.toNanos();
+    while (true) {
+      try {
+        return question.get().get(ANSWER_MAX.toSeconds(), TimeUnit.SECONDS);
+      } catch (ExecutionException failed) {
+        if (!(failed.getCause() instanceof UnknownTopicOrPartitionException)
+            || System.nanoTime() - giveUpAt >= 0) {
+          throw cannot("look at its topics", failed);
+        }
+        pause();
+      } catch (TimeoutException late) {
+        throw cannot("look at its topics", late);
+      } catch (InterruptedException stopping) {
+        Thread.currentThread().interrupt();
+        throw cannot("look at its topics", stopping);
+      }
+    }
+  }
+
+  private void pause() {
     try {
-      return future.get(ANSWER_MAX.toSeconds(), TimeUnit.SECONDS);
-    } catch (ExecutionException | TimeoutException failed) {
-      throw cannot("look at its topics", failed);
+      Thread.sleep(ASK_AGAIN);
     } catch (InterruptedException stopping) {
       Thread.currentThread().interrupt();
       throw cannot("look at its topics", stopping);
