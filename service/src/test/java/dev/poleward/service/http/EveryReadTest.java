@@ -87,7 +87,14 @@ class EveryReadTest {
           inOrder.applyAll(HistoryEntries.inBatches(List.of(entries), random));
           List<Entry> shuffled = HistoryEntries.shuffled(entries, random);
           dropPersonal(shuffled, forgotten(registered), random);
-          otherwise.applyAll(HistoryEntries.inBatches(List.of(shuffled), random));
+          int some = random.nextInt(1 + shuffled.size());
+          otherwise.applyAll(HistoryEntries.inBatches(List.of(shuffled.subList(0, some)), random));
+          if (random.nextInt(4) == 0) {
+            // What is remembered of an early look must not show later.
+            answers(routesOtherwise, club, registered, new Random(some));
+          }
+          otherwise.applyAll(
+              HistoryEntries.inBatches(List.of(shuffled.subList(some, shuffled.size())), random));
           forgotten(registered).forEach(person -> parts.forget(club, person));
 
           // Then

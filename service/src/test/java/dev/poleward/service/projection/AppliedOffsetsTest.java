@@ -59,6 +59,23 @@ class AppliedOffsetsTest {
     }
   }
 
+  @Test
+  void whoWaitsForLessIsNotKeptByThoseWhoWaitForMore() throws Exception {
+    AppliedOffsets offsets = new AppliedOffsets(new long[1]);
+    try (ExecutorService threads = Executors.newVirtualThreadPerTaskExecutor()) {
+      Future<Boolean> more = threads.submit(() -> offsets.await(0, 5, LONG.toNanos()));
+      Future<Boolean> less = threads.submit(() -> offsets.await(0, 2, LONG.toNanos()));
+      untilThereWait(offsets, 2);
+
+      offsets.reached(0, 2);
+
+      assertThat(less.get(10, TimeUnit.SECONDS)).isTrue();
+      assertThat(more.isDone()).isFalse();
+      offsets.reached(0, 5);
+      assertThat(more.get(10, TimeUnit.SECONDS)).isTrue();
+    }
+  }
+
   /** Many threads wait for many offsets, some not long enough, while partitions go on. */
   @Test
   void nobodyIsLetGoTooEarlyOrForgotten() throws Exception {
@@ -130,8 +147,6 @@ class AppliedOffsetsTest {
   }
 
   private static void untilThereWait(AppliedOffsets offsets, int waiters) {
-    while (offsets.waiting() < waiters) {
-      LockSupport.parkNanos(100_000);
-    }
+    Until.holds(() -> offsets.waiting() >= waiters);
   }
 }

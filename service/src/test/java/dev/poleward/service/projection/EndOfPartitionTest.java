@@ -14,7 +14,6 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.locks.LockSupport;
-import java.util.function.BooleanSupplier;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -70,15 +69,9 @@ class EndOfPartitionTest {
                 return ends.catchUp("saltmarsh", LONG);
               }));
     }
-    until(() -> begun.get() == count);
+    Until.holds(() -> begun.get() == count);
     LockSupport.parkNanos(50_000_000);
     return readers;
-  }
-
-  private static void until(BooleanSupplier condition) {
-    while (!condition.getAsBoolean()) {
-      LockSupport.parkNanos(200_000);
-    }
   }
 
   @Test
@@ -87,7 +80,7 @@ class EndOfPartitionTest {
     append("e-1");
     Future<Boolean> reader = reader();
     journal.answer(1);
-    until(() -> journal.asked.get() == 1);
+    Until.holds(() -> journal.asked.get() == 1);
     assertThat(reader.isDone()).isFalse();
 
     // When
@@ -115,14 +108,14 @@ class EndOfPartitionTest {
   void readersThatComeWhileAQuestionIsOnItsWayShareTheNext() throws Exception {
     // Given
     Future<Boolean> first = reader();
-    until(() -> journal.asked.get() == 1);
+    Until.holds(() -> journal.asked.get() == 1);
     append("e-1");
     List<Future<Boolean>> others = readers(500);
 
     // When
     journal.answer(1);
     assertThat(first.get()).isTrue();
-    until(() -> journal.asked.get() == 2);
+    Until.holds(() -> journal.asked.get() == 2);
     LockSupport.parkNanos(50_000_000);
 
     // Then: what was appended before they asked is not in the first answer, so they wait for it.
@@ -176,7 +169,7 @@ class EndOfPartitionTest {
     journal.failNextWith(new JournalException("out of reach"));
     journal.failNextWith(new JournalException("out of reach"));
     Future<Boolean> first = reader();
-    until(() -> journal.asked.get() == 1);
+    Until.holds(() -> journal.asked.get() == 1);
     List<Future<Boolean>> others = readers(20);
 
     // When
@@ -211,7 +204,7 @@ class EndOfPartitionTest {
     ExecutorService stopping = Executors.newVirtualThreadPerTaskExecutor();
     ends = new EndOfPartition(journal, projection, stopping);
     Future<Boolean> first = reader();
-    until(() -> journal.asked.get() == 1);
+    Until.holds(() -> journal.asked.get() == 1);
     Future<Boolean> second = readers(1).getFirst();
 
     // When

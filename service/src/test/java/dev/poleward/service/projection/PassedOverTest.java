@@ -161,6 +161,7 @@ class PassedOverTest {
     assertThat(effect(first, recorded)).isEqualTo(Applied.Effect.RECORDED);
     assertThat(effect(first, repeated)).isEqualTo(Applied.Effect.REPEATED);
     assertThat(effect(other, contradicted)).isEqualTo(Applied.Effect.CONTRADICTED);
+    projection.close();
     assertThat(heard.passedOver).hasValue(0);
     assertThat(heard.applied).hasValue(3);
   }

@@ -14,7 +14,6 @@ import dev.poleward.service.journal.Tail;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
-import java.util.concurrent.locks.LockSupport;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -129,9 +128,7 @@ class ProjectionTest {
       HeardFolds listener = new HeardFolds();
       try (Projection projection = projection(new Broken(why), 3)) {
         projection.start(listener);
-        while (listener.failures.size() < 3) {
-          LockSupport.parkNanos(200_000);
-        }
+        Until.holds(() -> listener.failures.size() == 3);
       }
 
       assertThat(listener.failures).hasSize(3).containsOnly(why);

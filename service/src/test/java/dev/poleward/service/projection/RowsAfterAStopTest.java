@@ -54,6 +54,7 @@ class RowsAfterAStopTest {
       rows = new FoldedRows(live.folder());
       assertThat(rows.next()).isEqualTo(applied);
       rest = told.batchesFrom(rows.next(), random);
+      assertThat(kills).as("each stop is further on").isLessThan(100);
     }
 
     // Then

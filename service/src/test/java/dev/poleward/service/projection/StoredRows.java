@@ -21,7 +21,7 @@ record StoredRows(Path folder) {
   StoredRows copiedTo(Path copy) {
     try {
       Map<Path, byte[]> files = contents();
-      while (!files.keySet().equals(contents().keySet())) {
+      while (files.isEmpty() || !files.keySet().equals(contents().keySet())) {
         files = contents();
       }
       for (Map.Entry<Path, byte[]> file : files.entrySet()) {
@@ -49,11 +49,18 @@ record StoredRows(Path folder) {
 
   /** Files whose names match, in the order of their names. */
   List<Path> files(String regex) {
-    try (Stream<Path> all = Files.walk(folder)) {
-      return all.filter(file -> file.getFileName().toString().matches(regex))
-          .filter(Files::isRegularFile)
-          .sorted()
-          .toList();
+    return listed(folder).stream()
+        .flatMap(inside -> listed(inside).stream())
+        .filter(file -> file.getFileName().toString().matches(regex))
+        .filter(Files::isRegularFile)
+        .sorted()
+        .toList();
+  }
+
+  /** Unlike a walk, a list does not mind that what it lists is gone by now. */
+  private static List<Path> listed(Path where) {
+    try (Stream<Path> all = Files.list(where)) {
+      return all.toList();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
