@@ -54,7 +54,7 @@ class ArchitectureTest {
           .should()
           .onlyDependOnClassesThat()
           .resideInAnyPackage(
-              DOMAIN, "java..", "org.jspecify..", "org.hipparchus..", "org.jgrapht..");
+              DOMAIN, "java..", "org.jspecify..", "org.apache.commons.statistics..", "org.jgrapht..");
 
   @ArchTest
   static final ArchRule domainIsAFunctionOfWhatItIsGiven =
