@@ -1,18 +1,21 @@
 package dev.poleward.domain.mastery;
 
 /**
- * Climbs a {@link LikelihoodSurface} by Fisher scoring: the step that a normal likelihood of the
- * same score and information would need, halved for as long as it leads down. Never goes down, and
- * ends after a bounded number of steps. For one thread.
+ * Climbs a {@link LikelihoodSurface} by Fisher scoring, with the penalty's trials counted in: the
+ * step that would lead to the top if the surface bent alike everywhere, halved for as long as it
+ * leads down. Never goes down, and ends after a bounded number of steps. For one thread.
  *
  * <p>Either all curves are free, or those on a line: {@code from + t · along} for any t.
  */
 final class Ascent {
 
-  /** Steps to a summit; a fit of a real record takes 5 to 30. */
+  /** Steps to a summit; a fit takes 5 to 20. */
   static final int STEPS_MAX = 200;
 
   private static final int HALVINGS_MAX = 40;
+
+  /** Where the surface is all but flat it bends so little that a whole step would lead nowhere. */
+  private static final double LOGITS_MAX = 5;
 
   /** The gain still expected at which we have arrived, in log likelihood. */
   private static final double GAIN_LEFT = 1e-20;
@@ -43,19 +46,21 @@ final class Ascent {
   LogisticFit toTheSummit() {
     surface.stand(start, 0);
     for (int step = 0; step < STEPS_MAX; step++) {
-      double bySlope = surface.scoreOfSlope() / surface.spread();
-      double byHeight = surface.scoreOfHeight() / surface.information();
-      double gain = surface.scoreOfSlope() * bySlope + surface.scoreOfHeight() * byHeight;
-      if (!(gain > GAIN_LEFT) || partStepped(byHeight - surface.centre() * bySlope, bySlope) == 0) {
+      Moments bend = surface.bend();
+      double byHeight = surface.scoreOfHeight() / bend.sum();
+      double bySlope = surface.scoreOfSlope() / bend.spread();
+      double gain = surface.scoreOfHeight() * byHeight + surface.scoreOfSlope() * bySlope;
+      if (!(gain > GAIN_LEFT) || partStepped(byHeight - bend.centre() * bySlope, bySlope) == 0) {
         break;
       }
     }
-    double ofSlope = 1 / surface.spread();
+    Moments information = surface.information();
+    double ofSlope = 1 / information.spread();
     return new LogisticFit(
         surface.intercept(),
         surface.slope(),
-        1 / surface.information() + surface.centre() * surface.centre() * ofSlope,
-        -surface.centre() * ofSlope,
+        1 / information.sum() + information.centre() * information.centre() * ofSlope,
+        -information.centre() * ofSlope,
         ofSlope,
         surface.value());
   }
@@ -73,12 +78,11 @@ final class Ascent {
       surface.stand(line.intercept(t), line.slope(t));
     }
     for (int step = 0; step < STEPS_MAX; step++) {
-      double arm = line.alongIntercept() + line.alongSlope() * surface.centre();
-      double score = surface.scoreOfHeight() * arm + surface.scoreOfSlope() * line.alongSlope();
-      double information =
-          surface.information() * arm * arm
-              + surface.spread() * line.alongSlope() * line.alongSlope();
-      double by = score / information;
+      Moments bend = surface.bend();
+      double lift = line.alongIntercept() + line.alongSlope() * bend.centre();
+      double turn = line.alongSlope();
+      double score = surface.scoreOfHeight() * lift + surface.scoreOfSlope() * turn;
+      double by = score / (bend.sum() * lift * lift + bend.spread() * turn * turn);
       double part =
           score * by > GAIN_LEFT
               ? partStepped(by * line.alongIntercept(), by * line.alongSlope())
@@ -96,12 +100,15 @@ final class Ascent {
     return surface;
   }
 
-  /** Takes a step, or the largest half of a half of it that does not lead down; 0 if none. */
+  /**
+   * Takes a step, or the part of it that moves the curve by no more than {@link #LOGITS_MAX}, or
+   * the first half of a half of that which does not lead down; 0 if none.
+   */
   private double partStepped(double byIntercept, double bySlope) {
     double intercept = surface.intercept();
     double slope = surface.slope();
     double least = surface.value() - ROUNDING * (1 + Math.abs(surface.value()));
-    double part = 1;
+    double part = Math.min(1, LOGITS_MAX / surface.widest(byIntercept, bySlope));
     for (int halving = 0; halving < HALVINGS_MAX; halving++) {
       if (surface.stand(intercept + part * byIntercept, slope + part * bySlope) >= least) {
         return part;

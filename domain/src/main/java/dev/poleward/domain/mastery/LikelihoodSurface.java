@@ -2,26 +2,25 @@ package dev.poleward.domain.mastery;
 
 /**
  * The penalised log likelihood of trials over all logistic curves, seen from one curve at a time:
- * {@link #stand} goes to a curve, the rest says how high it is there and where it rises. For one
- * thread.
+ * {@link #stand} goes to a curve, the rest says how high it is there, where it rises and how it
+ * bends. For one thread.
  *
- * <p>The curve's height is taken at its {@link #centre}, where height and slope carry separate
- * information. So the information has no other entries, its determinant is a product, and nothing
- * is lost to cancellation however far from 0 the places lie.
+ * <p>Heights of the curve are taken at a centre, where height and slope carry separate information.
+ * So the information has no other entries, its determinant is a product, and nothing is lost to
+ * cancellation however far from 0 the places lie.
  */
 final class LikelihoodSurface {
 
   private final Trials trials;
   private final Penalty penalty;
   private final double[] probabilities;
-  private final double[] variances;
+  private final double[] residuals;
+  private final Moments information;
+  private final Moments bend;
 
   private double intercept;
   private double slope;
   private double value;
-  private double information;
-  private double centre;
-  private double spread;
   private double scoreOfHeight;
   private double scoreOfSlope;
 
@@ -29,7 +28,9 @@ final class LikelihoodSurface {
     this.trials = trials;
     this.penalty = penalty;
     this.probabilities = new double[trials.size()];
-    this.variances = new double[trials.size()];
+    this.residuals = new double[trials.size()];
+    this.information = new Moments(trials);
+    this.bend = new Moments(trials);
   }
 
   /**
@@ -41,45 +42,46 @@ final class LikelihoodSurface {
     intercept = atIntercept;
     slope = atSlope;
     double logLikelihood = 0;
-    information = 0;
-    double weighted = 0;
-    for (int i = 0; i < probabilities.length; i++) {
+    for (int i = 0; i < trials.size(); i++) {
       double height = intercept + slope * trials.place(i);
       double small = StrictMath.exp(-Math.abs(height));
       double likely = 1 / (1 + small);
       double unlikely = small * likely;
       double surprises = height >= 0 ? trials.missed(i) : trials.made(i);
-      probabilities[i] = height >= 0 ? likely : unlikely;
-      variances[i] = trials.weight(i) * likely * unlikely;
       logLikelihood -= surprises * Math.abs(height) + trials.weight(i) * StrictMath.log1p(small);
-      information += variances[i];
-      weighted += variances[i] * trials.place(i);
+      probabilities[i] = height >= 0 ? likely : unlikely;
+      residuals[i] = height >= 0 ? unlikely : likely;
+      information.put(i, trials.weight(i) * likely * unlikely);
     }
-    centre = weighted / information;
-    spread = 0;
-    for (int i = 0; i < variances.length; i++) {
-      double arm = trials.place(i) - centre;
-      spread += variances[i] * arm * arm;
-    }
-    value = logLikelihood + penalty.value(information, spread);
-    score();
+    information.settle();
+    value = logLikelihood + penalty.value(information.sum(), information.spread());
+    lookAround();
     return value;
   }
 
-  private void score() {
+  /** At a place, the penalty is like so many trials more, half of them made. */
+  private void lookAround() {
+    for (int i = 0; i < trials.size(); i++) {
+      double chance = probabilities[i];
+      double miss = residuals[i];
+      double more = penalty.trials(information.leverage(i));
+      bend.put(i, (trials.weight(i) + more) * chance * miss);
+      residuals[i] = (trials.made(i) + more / 2) * miss - (trials.missed(i) + more / 2) * chance;
+    }
+    bend.settle();
     scoreOfHeight = 0;
     scoreOfSlope = 0;
-    for (int i = 0; i < probabilities.length; i++) {
-      double arm = trials.place(i) - centre;
-      double probability = probabilities[i];
-      double leverage = variances[i] * (1 / information + arm * arm / spread);
-      double residual =
-          trials.made(i) * (1 - probability)
-              - trials.missed(i) * probability
-              + penalty.pull(leverage, probability);
-      scoreOfHeight += residual;
-      scoreOfSlope += residual * arm;
+    for (int i = 0; i < trials.size(); i++) {
+      scoreOfHeight += residuals[i];
+      scoreOfSlope += residuals[i] * bend.arm(i);
     }
+  }
+
+  /** The greatest height, up or down, that a curve has at any place. */
+  double widest(double ofIntercept, double ofSlope) {
+    return Math.max(
+        Math.abs(ofIntercept + ofSlope * trials.place(0)),
+        Math.abs(ofIntercept + ofSlope * trials.place(trials.size() - 1)));
   }
 
   double intercept() {
@@ -100,23 +102,18 @@ final class LikelihoodSurface {
     return scoreOfHeight;
   }
 
-  /** By how much it rises with the slope about the centre. */
+  /** By how much it rises with the slope, the height at the centre of {@link #bend} held. */
   double scoreOfSlope() {
     return scoreOfSlope;
   }
 
-  /** The expected information of the curve's height at the centre. */
-  double information() {
+  /** The expected information of the trials: of the height at its centre, and of the slope. */
+  Moments information() {
     return information;
   }
 
-  /** The mean place, each as heavy as it informs. */
-  double centre() {
-    return centre;
-  }
-
-  /** The expected information of the slope about the centre. */
-  double spread() {
-    return spread;
+  /** The same with the penalty's trials among them: how the surface bends, or nearly so. */
+  Moments bend() {
+    return bend;
   }
 }

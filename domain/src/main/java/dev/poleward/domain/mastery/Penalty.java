@@ -10,7 +10,7 @@ enum Penalty {
     }
 
     @Override
-    double pull(double leverage, double probability) {
+    double trials(double leverage) {
       return 0;
     }
   },
@@ -25,8 +25,8 @@ enum Penalty {
     }
 
     @Override
-    double pull(double leverage, double probability) {
-      return leverage * (0.5 - probability);
+    double trials(double leverage) {
+      return leverage;
     }
   };
 
@@ -38,6 +38,11 @@ enum Penalty {
    */
   abstract double value(double information, double spread);
 
-  /** By how much it moves what was made at a place, in weight. */
-  abstract double pull(double leverage, double probability);
+  /**
+   * To how many trials more at a place it comes, half of them made: the gradient of the penalty is
+   * that of a log likelihood of these.
+   *
+   * @param leverage of the place
+   */
+  abstract double trials(double leverage);
 }

@@ -1,50 +1,45 @@
 package dev.poleward.domain.mastery;
 
+import org.apache.commons.statistics.distribution.ChiSquaredDistribution;
+
 /**
  * Whether the isotonic fit tells another story than the logistic curve.
  *
- * <p>For each run of neighbouring places that the isotonic fit puts on one level, the level is held
- * against the curve's mean over the same trials, by the likelihood ratio of one share against
- * another. The runs were chosen after the fact, out of the k(k+1)/2 that k places have, so the 5%
- * of false alarms are shared out over all of those (Bonferroni): the largest ratio must exceed the
- * chi-square quantile for one share of them.
+ * <p>A falling curve is one of the sequences that the isotonic fit was chosen from, so the isotonic
+ * fit is the likelier one. Twice the logarithm of how much likelier is held against the chi-square
+ * distribution with as many degrees of freedom as there are different levels. No theorem says that
+ * it has that distribution; the rule is ours, and its share of false alarms was tried out on
+ * simulated dogs: see docs/mathematics.md.
  */
 final class ShapeCheck {
 
-  private static final double FALSE_ALARMS = 0.05;
+  /** How rarely chance alone may go so far, by the chi-square distribution. */
+  private static final double CHANCE_MAX = 0.01;
 
   private ShapeCheck() {}
 
-  /** Whether the two differ by more than chance explains. */
+  /**
+   * Whether the two differ by more than chance explains.
+   *
+   * @param isotonic the chance of success at each place, never going up
+   */
   static boolean disagree(Trials trials, LogisticFit fit, double[] isotonic) {
-    double runs = trials.size() * (trials.size() + 1) / 2.0;
-    double cut = Confidence.of(1 - FALSE_ALARMS / runs).cut();
-    int from = 0;
-    while (from < isotonic.length) {
-      int end = from;
-      double made = 0;
-      double missed = 0;
-      double expected = 0;
-      while (end < isotonic.length && isotonic[end] == isotonic[from]) {
-        made += trials.made(end);
-        missed += trials.missed(end);
-        expected += trials.weight(end) * fit.at(trials.place(end));
-        end++;
+    double ratio = 0;
+    int levels = 0;
+    for (int i = 0; i < isotonic.length; i++) {
+      double height = fit.intercept() + fit.slope() * trials.place(i);
+      ratio += 2 * times(trials.made(i), isotonic[i], Logit.inverse(height));
+      ratio += 2 * times(trials.missed(i), 1 - isotonic[i], Logit.inverse(-height));
+      if (i == 0 || isotonic[i] != isotonic[i - 1]) {
+        levels++;
       }
-      if (ratio(made, missed, expected) > cut) {
-        return true;
-      }
-      from = end;
     }
-    return false;
+    return ratio > levels
+        && ChiSquaredDistribution.of(levels).survivalProbability(ratio) < CHANCE_MAX;
   }
 
-  /** Twice the logarithm of the likelihood ratio of what was observed against what was expected. */
-  private static double ratio(double made, double missed, double expected) {
-    return 2 * (surprise(made, expected) + surprise(missed, Math.max(0, made + missed - expected)));
-  }
-
-  private static double surprise(double observed, double expected) {
-    return observed == 0 ? 0 : observed * StrictMath.log(observed / expected);
+  private static double times(double weight, double chance, double otherChance) {
+    // A miss of no weight to speak of leaves a share that rounds to 1.
+    return weight == 0 || chance == 0 ? 0 : weight * StrictMath.log(chance / otherChance);
   }
 }

@@ -44,14 +44,17 @@ public sealed interface Threshold {
   /** The curve does not fall with the size of the angle. */
   record NoFall() implements Threshold {}
 
+  /** A fall by less than this over all angles tried, in logits, is rounding. */
+  double LEAST_FALL = 1e-9;
+
   /** The threshold of a Firth fit to trials at sizes of angles. */
   static Threshold of(Trials trials, LogisticFit fit, double level, LimitMethod method) {
-    double height = Logit.of(level);
-    double degrees = fit.placeAt(height);
-    if (!(fit.slope() < 0) || Double.isNaN(degrees)) {
+    Range tried = new Range(trials.place(0), trials.place(trials.size() - 1));
+    if (!(fit.slope() * (tried.least() - tried.greatest()) > LEAST_FALL)) {
       return new NoFall();
     }
-    Range tried = new Range(trials.place(0), trials.place(trials.size() - 1));
+    double height = Logit.of(level);
+    double degrees = fit.placeAt(height);
     Limits limits = limits(trials, fit, height, method).within(Range.SIZES);
     if (degrees > tried.greatest()) {
       return new BeyondTried(tried.greatest(), limits.within(tried).lower(), method);

@@ -1,6 +1,8 @@
 package dev.poleward.domain.history;
 
 import dev.poleward.domain.event.TrainingEvent;
+import dev.poleward.domain.mastery.MasteryCurve;
+import dev.poleward.domain.mastery.MasteryQuestion;
 import dev.poleward.domain.record.Announcement;
 import dev.poleward.domain.record.Digest;
 import dev.poleward.domain.record.EntityKind;
@@ -8,6 +10,7 @@ import dev.poleward.domain.record.EntityRef;
 import dev.poleward.domain.record.Fact;
 import dev.poleward.domain.record.Facts;
 import dev.poleward.domain.record.Filing;
+import dev.poleward.domain.record.PlacedRep;
 import dev.poleward.domain.record.Placement;
 import dev.poleward.domain.record.References;
 import dev.poleward.domain.record.Registry;
@@ -98,7 +101,13 @@ public final class EveryAnswer {
         answers.put("dog " + id, registry.dog(id));
         answers.put("identity of dog " + id, placement.identity().of(id));
         answers.put("registrations of dog " + id, placement.identity().group(id));
-        answers.put("reps of dog " + id, placement.ofDog(id));
+        List<PlacedRep> reps = placement.ofDog(id);
+        answers.put("reps of dog " + id, reps);
+        for (MasteryQuestion question : CurveQuestions.ALL) {
+          answers.put(
+              "curve of dog " + id + " " + question,
+              MasteryCurve.of(reps, question, CurveQuestions.AGED_TO));
+        }
       }
       case SESSION -> {
         answers.put("session " + id, registry.session(id));

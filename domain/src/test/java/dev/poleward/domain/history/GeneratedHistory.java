@@ -9,7 +9,8 @@ import java.util.stream.IntStream;
 /**
  * What a small club sent in: a few dozen events about few things, so that duplicates, equal times,
  * late setups, corrections of what is corrected already or not known yet, and all the rest that is
- * rare on a field are common here. One seed always gives the same history.
+ * rare on a field are common here. In some a dog is drilled enough for a curve. One seed always
+ * gives the same history.
  *
  * <p>Recording times never decrease along the list.
  *
@@ -21,6 +22,8 @@ public record GeneratedHistory(long seed, List<RecordedEvent> events) {
   static final List<String> SESSIONS = List.of("s-1", "s-2");
   static final List<String> REPS =
       IntStream.rangeClosed(1, 14).mapToObj(rep -> "r-" + rep).toList();
+  static final List<String> DRILLED_REPS =
+      IntStream.rangeClosed(1, 60).mapToObj(rep -> "r-" + rep).toList();
   static final List<String> HANDLERS = List.of("h-1", "h-2");
   static final List<String> GROUNDS = List.of("g-1", "g-2");
   static final List<String> CLASSES = List.of("c-1", "c-2");

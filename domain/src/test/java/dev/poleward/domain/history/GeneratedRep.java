@@ -49,6 +49,25 @@ final class GeneratedRep {
         pick.onceIn(3) ? RepDetails.NONE : details(4));
   }
 
+  /** One of many of one dog, from a few angles, missed the more often the sharper. */
+  RepLogged drilled() {
+    double degrees = pick.of(List.of(0.0, 15.0, 45.0, 75.0, -30.0, -60.0));
+    return new RepLogged(
+        pick.of(GeneratedHistory.DRILLED_REPS),
+        GeneratedHistory.SESSIONS.getFirst(),
+        GeneratedHistory.DOGS.getFirst(),
+        Manoeuvre.ALONGSIDE,
+        pick.below(90) < Math.abs(degrees) ? Outcome.MISSED_ENTRY : Outcome.CLEAN,
+        startedFrom(degrees));
+  }
+
+  private static RepDetails startedFrom(double degrees) {
+    Approach approach = new Approach(new EntryAngle(degrees), null);
+    return new RepDetails(
+        null, null, null, null, null, null, approach, null, null, null, null, null, null, null,
+        null, null);
+  }
+
   RepAmended amended() {
     Set<RepField> cleared = cleared();
     return new RepAmended(

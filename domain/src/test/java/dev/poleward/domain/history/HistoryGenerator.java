@@ -77,6 +77,9 @@ final class HistoryGenerator {
     often(1, talk::goal);
     often(1, talk::trial);
     often(1, talk::load);
+    if (pick.onceIn(4)) {
+      often(160, reps::drilled);
+    }
   }
 
   /** Of everything that there is, what most is said of first. */
