@@ -54,7 +54,11 @@ class ArchitectureTest {
           .should()
           .onlyDependOnClassesThat()
           .resideInAnyPackage(
-              DOMAIN, "java..", "org.jspecify..", "org.apache.commons.statistics..", "org.jgrapht..");
+              DOMAIN,
+              "java..",
+              "org.jspecify..",
+              "org.apache.commons.statistics..",
+              "org.jgrapht..");
 
   @ArchTest
   static final ArchRule domainIsAFunctionOfWhatItIsGiven =

@@ -161,6 +161,7 @@ class ProportionTest {
   void theQuantilesAreThoseOfTheTables() {
     assertThat(CONFIDENCE.z()).isCloseTo(1.959963985, within(1e-9));
     assertThat(CONFIDENCE.cut()).isCloseTo(3.841458821, within(1e-9));
+    assertThat(Confidence.of(0.95).z()).isCloseTo(CONFIDENCE.z(), within(1e-15));
     assertThat(Confidence.of(0.90).z()).isCloseTo(1.644853627, within(1e-9));
   }
 }
