@@ -84,6 +84,14 @@ class CurveLawsTest {
             .isBetween(point.fitted().lower(), point.fitted().upper());
       }
     }
+    if (side.fit() != null) {
+      assertThat(side.fit().intercept()).isFinite();
+      assertThat(side.fit().slope()).isFinite();
+      assertThat(side.fit().varianceOfIntercept()).isFinite().isPositive();
+      assertThat(side.fit().covariance()).isFinite();
+      assertThat(side.fit().varianceOfSlope()).isFinite().isPositive();
+      assertThat(side.fit().penalisedLogLikelihood()).isFinite();
+    }
     switch (side.threshold()) {
       case Threshold.Estimated it -> {
         assertThat(it.degrees())
