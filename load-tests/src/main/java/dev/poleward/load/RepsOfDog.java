@@ -18,7 +18,8 @@ import java.util.SplittableRandom;
 
 /**
  * All reps of a dog with a long record, each placed by the setup that stood and by its corrections:
- * as the first read after something new in the club, and as a read of what is known already.
+ * as the first read after something new in the club, and as a read of what is known already; and
+ * the curve that is made of them.
  */
 public final class RepsOfDog {
 
@@ -26,6 +27,8 @@ public final class RepsOfDog {
   private static final String OTHER_DOG = "another-dog";
   private static final String LIST = "/dogs/" + DOG + "/reps?limit=1000";
   private static final String ROUTE = "/v1/clubs/{club}/dogs/{dog}/reps";
+  private static final String CURVE = "/dogs/" + DOG + "/angle-mastery?poles=4";
+  private static final String CURVE_ROUTE = "/v1/clubs/{club}/dogs/{dog}/angle-mastery";
   private static final String BARE = "/health/live";
 
   /** Something that is read. */
@@ -95,15 +98,19 @@ public final class RepsOfDog {
   private void measure(int warmUps) throws IOException {
     Read page = some -> some.get(LIST).orThrow();
     Read all = some -> some.all(LIST, "reps");
+    Read curve = some -> some.get(CURVE).orThrow();
     for (int i = 0; i < warmUps; i++) {
       somethingNew();
       page.once(client);
       all.once(client);
+      curve.once(client);
     }
     timed("first page, after something new", ROUTE, true, page);
     timed("first page, again", ROUTE, false, page);
     timed("all pages, after something new", "", true, all);
     timed("all pages, again", "", false, all);
+    timed("curve, after something new", CURVE_ROUTE, true, curve);
+    timed("curve, again", CURVE_ROUTE, false, curve);
     timed("bare route " + BARE, BARE, false, some -> some.getPath(BARE).orThrow());
   }
 

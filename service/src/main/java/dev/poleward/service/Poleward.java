@@ -39,6 +39,8 @@ public final class Poleward {
    * <p>Exit codes: 0 done or stopped in order, 1 cannot start, 2 the command line is wrong.
    */
   public static void main(String[] args) throws InterruptedException {
+    // Pictures are painted into memory; without this a desktop would show us among its programs.
+    System.setProperty("java.awt.headless", "true");
     List<String> words = Arrays.asList(args);
     String command = words.isEmpty() ? "" : words.getFirst();
     switch (command) {

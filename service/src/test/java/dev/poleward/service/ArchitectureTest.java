@@ -37,6 +37,7 @@ class ArchitectureTest {
   private static final String HTTP = "dev.poleward.service.http..";
   private static final String JOURNAL = "dev.poleward.service.journal..";
   private static final String PROJECTION = "dev.poleward.service.projection..";
+  private static final String RENDER = "dev.poleward.service.render..";
 
   /** The domain's tests come to us as a jar, which the stock option takes for production code. */
   static final class DoNotIncludeTestJars implements ImportOption {
@@ -104,6 +105,31 @@ class ArchitectureTest {
           .should()
           .dependOnClassesThat()
           .resideInAnyPackage("io.javalin..", "org.eclipse.jetty..", "jakarta.servlet..");
+
+  @ArchTest
+  static final ArchRule drawingStaysWithRender =
+      noClasses()
+          .that()
+          .resideOutsideOfPackage(RENDER)
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage("java.awt..", "javax.imageio..", "org.apache.fontbox..")
+          .because("AWT is slow to wake and asks the machine for fonts, so it wakes in one room");
+
+  @ArchTest
+  static final ArchRule renderKnowsAnswersAndNotWhereTheyComeFrom =
+      noClasses()
+          .that()
+          .resideInAPackage(RENDER)
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage(
+              HTTP,
+              JOURNAL,
+              PROJECTION,
+              "dev.poleward.service.access..",
+              "dev.poleward.service.codec..",
+              "dev.poleward.service.contract..");
 
   @ArchTest
   static final ArchRule partsDoNotKnowTheCompositionRoot =

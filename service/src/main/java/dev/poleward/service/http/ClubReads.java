@@ -63,16 +63,34 @@ final class ClubReads {
   }
 
   /** How the answer is marked. */
-  enum Marking {
+  sealed interface Marking {
+
     /** By the club's position: the answer follows from the club's recorded events. */
-    BY_POSITION,
+    Marking BY_POSITION = new ByPosition((_, _) -> "");
+
     /** By the answer itself: it depends on more than that. */
-    BY_CONTENT
+    Marking BY_CONTENT = new ByContent();
+
+    /**
+     * By the club's position and by what else the answer follows from, such as the day.
+     *
+     * @param besides says what it is, before the answer is made and whatever the parameters
+     */
+    record ByPosition(BiFunction<Call, Reader, String> besides) implements Marking {}
+
+    /** By the answer itself. */
+    record ByContent() implements Marking {}
   }
 
   /** A read for those with {@code records:read}. */
   Answer read(Call call, BiFunction<Call, Reader, Answer> route) {
     return read(call, Set.of(Scope.RECORDS_READ), Marking.BY_POSITION, route);
+  }
+
+  /** The same, of what follows from the club's events and something {@code besides}. */
+  Answer read(
+      Call call, BiFunction<Call, Reader, String> besides, BiFunction<Call, Reader, Answer> route) {
+    return read(call, Set.of(Scope.RECORDS_READ), new Marking.ByPosition(besides), route);
   }
 
   /** A read of what speaks of the whole club: not for keys that are narrowed to some dogs. */
@@ -142,13 +160,15 @@ final class ClubReads {
   private static Answer marked(
       Call call, Reader reader, Marking marking, BiFunction<Call, Reader, Answer> route) {
     return switch (marking) {
-      case BY_POSITION -> {
-        String tag = EntityTag.ofQuestion(call, reader.identity(), reader.reading().position());
+      case Marking.ByPosition(BiFunction<Call, Reader, String> besides) -> {
+        String tag =
+            EntityTag.ofQuestion(
+                call, reader.identity(), reader.reading().position(), besides.apply(call, reader));
         yield EntityTag.matches(call, tag)
             ? EntityTag.on(Answer.notModified(), tag)
             : EntityTag.unlessAny(call, EntityTag.on(route.apply(call, reader), tag));
       }
-      case BY_CONTENT -> {
+      case Marking.ByContent _ -> {
         Answer answer = route.apply(call, reader);
         String tag = EntityTag.ofContent(answer);
         yield answer.status() == 200 && EntityTag.matches(call, tag)

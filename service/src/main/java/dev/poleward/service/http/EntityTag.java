@@ -39,13 +39,17 @@ final class EntityTag {
    * A tag for a question that somebody asks at a position of the club. It matches only where the
    * same was asked by the same at the same position, and answered; so the answer need not be made
    * again to know that it is unchanged.
+   *
+   * @param besides what the answer follows from besides the question and the position; may be empty
    */
-  static String ofQuestion(Call call, Identity identity, long position) {
-    String asked =
+  static String ofQuestion(Call call, Identity identity, long position, String besides) {
+    String asker =
         switch (identity) {
-          case HostIdentity _ -> call.form() + '\n' + call.question();
-          case ClubIdentity key -> call.form() + '\n' + call.question() + '\n' + key.key();
+          case HostIdentity _ -> "";
+          case ClubIdentity key -> '\n' + key.key();
         };
+    // Neither a question nor a key has a line feed, so the parts cannot be taken for each other.
+    String asked = call.form() + '\n' + call.question() + asker + "\n\n" + besides;
     byte[] hash = sha256(asked.getBytes(StandardCharsets.UTF_8));
     return '"'
         + Long.toString(position)

@@ -11,6 +11,8 @@ import dev.poleward.service.journal.CannotStart;
 import dev.poleward.service.journal.Journal;
 import dev.poleward.service.projection.Applied;
 import dev.poleward.service.projection.ClubReader;
+import dev.poleward.service.render.CsvTable;
+import dev.poleward.service.render.MasteryPictures;
 import io.javalin.Javalin;
 import io.javalin.util.JavalinBindException;
 import io.javalin.util.JavalinException;
@@ -127,9 +129,18 @@ public final class HttpServer implements AutoCloseable {
     addRecord(
         routes, new RecordRoutes(reads, new FeedShape(parts.codec()), new FateShape(), pending));
     addRegistry(routes, new RegistryRoutes(reads, shapes));
+    PlacedReps placed = new PlacedReps();
     addTraining(
+        routes, new TrainingRoutes(reads, placed, repShape, new SessionShape(shapes, repShape)));
+    addMastery(
         routes,
-        new TrainingRoutes(reads, new PlacedReps(), repShape, new SessionShape(shapes, repShape)));
+        new MasteryRoutes(
+            reads,
+            placed,
+            new LocalDays(parts.clock()),
+            new RememberedAnswers(),
+            new MasteryShape(),
+            new MasteryPictures()));
     return routes;
   }
 
@@ -195,9 +206,14 @@ public final class HttpServer implements AutoCloseable {
 
   private static void addTraining(Routes routes, TrainingRoutes training) {
     routes
-        .get("/v1/clubs/{club}/dogs/{dog}/reps", List.of(Answer.JSON, RepTable.CSV), training::reps)
+        .get("/v1/clubs/{club}/dogs/{dog}/reps", List.of(Answer.JSON, CsvTable.CSV), training::reps)
         .get("/v1/clubs/{club}/sessions", training::sessions)
         .get("/v1/clubs/{club}/sessions/{session}", training::session);
+  }
+
+  private static void addMastery(Routes routes, MasteryRoutes mastery) {
+    routes.get(
+        "/v1/clubs/{club}/dogs/{dog}/angle-mastery", MasteryRoutes.FORMS, mastery::angleMastery);
   }
 
   /** Takes no more requests and ends those under way. */

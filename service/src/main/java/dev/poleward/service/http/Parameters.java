@@ -1,6 +1,7 @@
 package dev.poleward.service.http;
 
 import dev.poleward.domain.record.View;
+import dev.poleward.service.codec.Writing;
 import dev.poleward.service.contract.Fault;
 import java.nio.charset.StandardCharsets;
 import java.time.DateTimeException;
@@ -28,6 +29,8 @@ final class Parameters {
       Pattern.compile(
           "(19|20|21)\\d\\d-\\d\\d-\\d\\d[Tt]\\d\\d:\\d\\d:\\d\\d(\\.\\d{1,9})?"
               + "([Zz]|\\+\\d\\d:\\d\\d|-(?!00:00)\\d\\d:\\d\\d)");
+
+  private static final Pattern NUMBER = Pattern.compile("-?\\d{1,17}(\\.\\d{1,17})?");
 
   private final Call call;
   private final List<Fault> faults = new ArrayList<>();
@@ -98,6 +101,48 @@ final class Parameters {
     }
     faults.add(new Fault(name, "must be a whole number from " + least + " to " + most));
     return otherwise;
+  }
+
+  /** A number; null when none is given. */
+  @Nullable Double number(String name, double least, double most) {
+    String text = value(name);
+    if (text == null) {
+      return null;
+    }
+    if (NUMBER.matcher(text).matches()) {
+      double number = Double.parseDouble(text);
+      if (number >= least && number <= most) {
+        return number;
+      }
+    }
+    faults.add(new Fault(name, "must be a number from " + written(least) + " to " + written(most)));
+    return null;
+  }
+
+  private static String written(double number) {
+    return number == Math.rint(number) ? Long.toString((long) number) : Double.toString(number);
+  }
+
+  /** Whether a parameter is given as that word. */
+  boolean says(String name, String word) {
+    return word.equals(value(name));
+  }
+
+  /** One of a fixed choice, in lower case with hyphens; null when none is given. */
+  <E extends Enum<E>> @Nullable E oneOf(String name, Class<E> kind) {
+    String text = value(name);
+    if (text == null) {
+      return null;
+    }
+    List<String> names = new ArrayList<>();
+    for (E each : kind.getEnumConstants()) {
+      if (Writing.wireName(each).equals(text)) {
+        return each;
+      }
+      names.add(Writing.wireName(each));
+    }
+    faults.add(new Fault(name, "must be one of " + String.join(", ", names)));
+    return null;
   }
 
   /** What {@link #cursor(String)} made, or null at the beginning. */

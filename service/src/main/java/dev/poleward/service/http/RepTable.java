@@ -1,22 +1,15 @@
 package dev.poleward.service.http;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import com.fasterxml.jackson.dataformat.csv.CsvMapper;
-import com.fasterxml.jackson.dataformat.csv.CsvSchema;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import dev.poleward.service.render.CsvTable;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.StreamSupport;
 import org.jspecify.annotations.Nullable;
 
 /** Reps as a table (RFC 4180). */
 final class RepTable {
-
-  static final String CSV = "text/csv";
 
   private static final List<String> COLUMNS =
       List.of(
@@ -56,41 +49,23 @@ final class RepTable {
           "amendedBy",
           "duplicates");
 
-  /** A spreadsheet takes a text that begins with one of these for a formula. */
-  private static final String FORMULA_STARTS = "=+-@\t\r";
-
-  private static final CsvMapper MAPPER = new CsvMapper();
-  private static final CsvSchema SCHEMA =
-      CsvSchema.builder()
-          .addColumns(COLUMNS, CsvSchema.ColumnType.STRING)
-          .setUseHeader(true)
-          .setLineSeparator("\r\n")
-          .build();
+  private static final CsvTable TABLE = new CsvTable(COLUMNS);
 
   private RepTable() {}
 
   static String of(List<ObjectNode> reps) {
-    List<Map<String, String>> rows = new ArrayList<>(reps.size());
-    for (ObjectNode rep : reps) {
-      Map<String, String> row = new LinkedHashMap<>();
-      COLUMNS.forEach(column -> row.put(column, cell(column, rep.get(column))));
-      rows.add(row);
-    }
-    try {
-      return MAPPER.writer(SCHEMA).writeValueAsString(rows);
-    } catch (JsonProcessingException e) {
-      throw new IllegalStateException("rows of text can be written", e);
-    }
+    return TABLE.of(reps.stream().map(rep -> (CsvTable.Row) column -> cell(rep, column)).toList());
   }
 
-  private static String cell(String column, @Nullable JsonNode value) {
-    if (value == null) {
-      return "";
+  private static @Nullable Object cell(ObjectNode rep, String column) {
+    JsonNode value = rep.get(column);
+    if (value == null || value.isTextual()) {
+      return value == null ? null : value.textValue();
     }
     if (value.isArray()) {
       return isListOfIds(column) ? joined(value) : value.toString();
     }
-    return value.isTextual() ? harmless(value.textValue()) : value.asText();
+    return value.isNumber() ? value.numberValue() : value.asText();
   }
 
   private static boolean isListOfIds(String column) {
@@ -98,13 +73,8 @@ final class RepTable {
   }
 
   private static String joined(JsonNode ids) {
-    return harmless(
-        StreamSupport.stream(ids.spliterator(), false)
-            .map(JsonNode::textValue)
-            .collect(Collectors.joining(" ")));
-  }
-
-  private static String harmless(String text) {
-    return !text.isEmpty() && FORMULA_STARTS.indexOf(text.charAt(0)) >= 0 ? "'" + text : text;
+    return StreamSupport.stream(ids.spliterator(), false)
+        .map(JsonNode::textValue)
+        .collect(Collectors.joining(" "));
   }
 }

@@ -12,6 +12,7 @@ import dev.poleward.domain.record.Registry;
 import dev.poleward.domain.record.SessionRecord;
 import dev.poleward.domain.record.View;
 import dev.poleward.service.http.ClubReads.Reader;
+import dev.poleward.service.render.CsvTable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -87,8 +88,8 @@ final class TrainingRoutes {
   }
 
   private static Answer shown(String form, List<ObjectNode> reps) {
-    if (form.equals(RepTable.CSV)) {
-      return Answer.text(RepTable.CSV + "; charset=utf-8", RepTable.of(reps));
+    if (form.equals(CsvTable.CSV)) {
+      return Answer.text(CsvTable.CSV + "; charset=utf-8", RepTable.of(reps));
     }
     ObjectNode body = JsonNodeFactory.instance.objectNode();
     ArrayNode items = body.putArray("reps");

@@ -67,7 +67,7 @@ class FormsTest {
   @Test
   void whatIsNotOfferedIsNotAcceptableOnAnyRoute() {
     for (String route : service.routes()) {
-      EveryRoute.take(route, club.id(), club.given().header("Accept", "image/png"))
+      EveryRoute.take(route, club.id(), club.given().header("Accept", "audio/flac"))
           .then()
           .statusCode(406)
           .body("type", equalTo("urn:poleward:problem:not-acceptable"))

@@ -70,8 +70,13 @@ final class InMemoryParts implements AutoCloseable {
     }
   }
 
-  /** Routes over the rows that {@code clubs} reads. */
+  /** Routes over the rows that {@code clubs} reads, on a day after all of them. */
   Routes routes(ClubReader clubs) {
+    return routes(clubs, Clock.fixed(Instant.parse("2026-06-01T00:00:00Z"), ZoneOffset.UTC));
+  }
+
+  /** Routes over the rows that {@code clubs} reads. */
+  Routes routes(ClubReader clubs, Clock clock) {
     return HttpServer.routes(
         new HttpServer.Parts(
             contract,
@@ -81,7 +86,7 @@ final class InMemoryParts implements AutoCloseable {
             clubs,
             new AccessKeys(clubs, hostKey, new Random(7)::nextBytes, WAIT),
             personKeys,
-            Clock.fixed(Instant.parse("2026-06-01T00:00:00Z"), ZoneOffset.UTC),
+            clock,
             new Random(8)::nextBytes,
             new PrometheusMeterRegistry(PrometheusConfig.DEFAULT),
             () -> true));

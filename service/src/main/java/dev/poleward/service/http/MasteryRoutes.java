@@ -1,0 +1,104 @@
+package dev.poleward.service.http;
+
+import dev.poleward.domain.mastery.MasteryCurve;
+import dev.poleward.domain.record.DogRecord;
+import dev.poleward.domain.record.Placement;
+import dev.poleward.domain.record.Registry;
+import dev.poleward.service.http.ClubReads.Reader;
+import dev.poleward.service.http.MasteryParameters.Read;
+import dev.poleward.service.render.CsvTable;
+import dev.poleward.service.render.DogCurve;
+import dev.poleward.service.render.MasteryPictures;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** How well a dog finds the entry, by angle. Safe for use by many threads. */
+final class MasteryRoutes {
+
+  static final String SVG = "image/svg+xml";
+  static final String PNG = "image/png";
+
+  /** What it comes as, the usual form first. */
+  static final List<String> FORMS = List.of(Answer.JSON, CsvTable.CSV, SVG, PNG);
+
+  private final ClubReads reads;
+  private final PlacedReps placed;
+  private final LocalDays days;
+  private final RememberedAnswers remembered;
+  private final MasteryShape shape;
+  private final MasteryPictures pictures;
+
+  MasteryRoutes(
+      ClubReads reads,
+      PlacedReps placed,
+      LocalDays days,
+      RememberedAnswers remembered,
+      MasteryShape shape,
+      MasteryPictures pictures) {
+    this.reads = reads;
+    this.placed = placed;
+    this.days = days;
+    this.remembered = remembered;
+    this.shape = shape;
+    this.pictures = pictures;
+  }
+
+  /** {@code GET …/dogs/{dog}/angle-mastery}. */
+  Answer angleMastery(Call call) {
+    return reads.read(
+        call,
+        this::agedTo,
+        (same, reader) ->
+            remembered.of(same, reader, agedTo(same, reader), () -> answer(same, reader)));
+  }
+
+  /** With the day, and not with the clock, an answer changes that nothing was recorded for. */
+  private String agedTo(Call call, Reader reader) {
+    return days.of(reader, MasteryParameters.viewOf(call)).date().toString();
+  }
+
+  private Answer answer(Call call, Reader reader) {
+    return switch (MasteryParameters.of(call)) {
+      case Read.Faulty(Problem problem) -> call.refused(problem);
+      case Read.Understood(MasteryParameters parameters) -> answer(call, reader, parameters);
+    };
+  }
+
+  private Answer answer(Call call, Reader reader, MasteryParameters asked) {
+    String dog = call.inPath("dog");
+    Placement placement = new Placement(reader.reading().facts(), asked.view());
+    Optional<DogRecord> known =
+        reader.maySee(placement.identity(), dog)
+            ? new Registry(placement, asked.view()).dog(dog)
+            : Optional.empty();
+    if (known.isEmpty()) {
+      return call.refused(ProblemKind.NOT_FOUND, "There is no such dog.");
+    }
+    LocalDay day = days.of(reader, asked.view());
+    MasteryCurve curve =
+        MasteryCurve.of(
+            placed.ofDog(reader, placement, asked.view(), dog), asked.question(), day.end());
+    return shown(call, asked, new DogCurve(dog, known.get().callName(), day.date(), curve));
+  }
+
+  private Answer shown(Call call, MasteryParameters asked, DogCurve of) {
+    return switch (call.form()) {
+      case CsvTable.CSV -> Answer.text(CsvTable.CSV + "; charset=utf-8", MasteryTable.of(of));
+      case SVG -> picture(SVG, pictures.svg(of, asked.picture(), asked.width()));
+      case PNG ->
+          pictures
+              .png(of, asked.picture(), asked.width())
+              .map(bytes -> picture(PNG, bytes))
+              .orElseGet(
+                  () ->
+                      call.refused(
+                          ProblemKind.NOT_IN_TIME, "Too many pictures are being painted."));
+      default -> Answer.json(200, shape.of(of));
+    };
+  }
+
+  private static Answer picture(String type, byte[] bytes) {
+    return new Answer(200, type, bytes, Map.of());
+  }
+}

@@ -1,0 +1,34 @@
+package dev.poleward.service.render;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dev.poleward.service.render.MasteryPictures.Kind;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/**
+ * The pictures in the documentation are what the service paints. With {@code -DpaintDocs=true} they
+ * are painted anew.
+ */
+class DocumentedPicturesTest {
+
+  // Surefire starts us in the folder of the module.
+  private static final Path DOCS = Path.of("..", "docs", "pictures");
+
+  @ParameterizedTest
+  @CsvSource({"CURVE,curve.svg,800", "CLOCK,clock.svg,800", "CLOCK,clock-on-a-phone.svg,360"})
+  void documentedPicturesAreUpToDate(Kind kind, String name, int width) throws IOException {
+    byte[] painted = new MasteryPictures().svg(SampleCurves.usual("Juniper"), kind, width);
+    Path file = DOCS.resolve(name);
+    if (Boolean.getBoolean("paintDocs")) {
+      Files.createDirectories(DOCS);
+      Files.write(file, painted);
+    }
+
+    assertThat(Files.readString(file)).isEqualTo(new String(painted, StandardCharsets.UTF_8));
+  }
+}

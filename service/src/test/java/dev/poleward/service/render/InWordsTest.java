@@ -1,0 +1,177 @@
+package dev.poleward.service.render;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dev.poleward.service.render.MasteryPictures.Kind;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import javax.imageio.ImageIO;
+import javax.imageio.ImageReader;
+import javax.imageio.stream.ImageInputStream;
+import javax.xml.parsers.DocumentBuilderFactory;
+import javax.xml.parsers.ParserConfigurationException;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+import org.w3c.dom.Node;
+import org.w3c.dom.NodeList;
+import org.xml.sax.SAXException;
+
+/** A picture says in words all that it shows, to whoever cannot see it. */
+class InWordsTest {
+
+  private final MasteryPictures pictures = new MasteryPictures();
+
+  @ParameterizedTest
+  @EnumSource
+  void anSvgIsOneImageWithATitleAndADescription(Kind kind) throws Exception {
+    Element svg = parsed(pictures.svg(SampleCurves.usual("Juniper"), kind, 800));
+
+    assertThat(svg.getAttribute("role")).isEqualTo("img");
+    assertThat(svg.getAttribute("aria-labelledby")).isEqualTo("poleward-title poleward-in-words");
+    assertThat(text(svg, "title")).isEqualTo("Juniper: entries made by entry angle");
+    assertThat(text(svg, "desc"))
+        .isEqualTo(
+            "Dog Juniper. Entries made: 4 poles, without help. A rep counts half after 30 days. Aged to"
+                + " 2026-05-04. Pole side. From 12:30 to 5:30. The dog meets pole 1 first. 151 of 187 reps"
+                + " made (weight 84.2). 80% made up to 48.3° (41.2° to 55.9°), 95% limits by profile"
+                + " likelihood. By angle: 0° (12:00) 30 of 30 made; 15° (12:30) 23 of 24 made; 30° (1:00) 37"
+                + " of 40 made; 45° (1:30) 31 of 38 made; 60° (2:00) 20 of 30 made; 75° (2:30) 8 of 16 made;"
+                + " 90° (3:00) 2 of 9 made. Gap side. From 11:30 to 6:30. The dog meets the gap first. 130 of"
+                + " 143 reps made (weight 64.4). 80% made up to 81.4° (68.8° to 101.7°), 95% limits by profile"
+                + " likelihood. By angle: 0° (12:00) 30 of 30 made; 15° (11:30) 12 of 12 made; 30° (11:00) 26"
+                + " of 28 made; 45° (10:30) 24 of 25 made; 60° (10:00) 19 of 22 made; 75° (9:30) 8 of 10 made;"
+                + " 90° (9:00) 9 of 12 made; 105° (8:30) 2 of 3 made; 120° (8:00) 0 of 1 made.");
+  }
+
+  @ParameterizedTest
+  @EnumSource
+  void aPngHasTheSameInItsTextChunks(Kind kind) throws Exception {
+    byte[] svg = pictures.svg(SampleCurves.usual("Možný 杜松"), kind, 360);
+    byte[] png = pictures.png(SampleCurves.usual("Možný 杜松"), kind, 360).orElseThrow();
+
+    Map<String, String> texts = texts(png);
+    assertThat(texts.get("Title")).isEqualTo(text(parsed(svg), "title")).startsWith("Možný 杜松:");
+    assertThat(texts.get("Description")).isEqualTo(text(parsed(svg), "desc"));
+    assertThat(ImageIO.read(new ByteArrayInputStream(png)).getWidth()).isEqualTo(720);
+  }
+
+  @Test
+  void everyStatusIsSaidInWords() {
+    assertThat(said(SampleCurves.withoutReps()))
+        .contains("Pole side", "Not tried yet", "No reps.")
+        .doesNotContain("%");
+    assertThat(said(SampleCurves.oneAngle()))
+        .contains("Not enough reps yet: it takes 5 recent ones, at two angles");
+    assertThat(said(SampleCurves.roundTheClock()))
+        .contains("Above 80% at every angle tried, up to 165° (at least 120.4°)")
+        .contains("Below 80% at every angle tried, from 0° on (at most 30.2°)");
+    assertThat(said(SampleCurves.turned()))
+        .contains("No threshold: the share does not fall with the angle")
+        .contains("Curve and steps disagree here: trust the reps more than the curve.");
+    assertThat(said(SampleCurves.closeTogether())).contains("; and 26 angles more.");
+    assertThat(said(SampleCurves.narrowed()))
+        .contains(
+            "Clean reps: any number of poles, from a tunnel, rear cross, dog on the left, with a lure.")
+        .contains("All reps count alike. Up to 2026-05-04.")
+        .contains("70% clean up to 33.3° (at most 60°), 95% limits by Fieller's theorem");
+  }
+
+  /** What people see says the same as what is read out. */
+  @Test
+  void thePictureItselfShowsTheThresholdsToo() throws Exception {
+    for (Kind kind : Kind.values()) {
+      Element svg = parsed(pictures.svg(SampleCurves.usual("Juniper"), kind, 1_200));
+      assertThat(String.join(" ", shown(svg)).replace('\u00A0', ' '))
+          .contains("80% made up to 48.3° (41.2° to 55.9°)")
+          .contains("80% made up to 81.4° (68.8° to 101.7°)")
+          .contains("151 of 187 reps made")
+          .contains("Aged to 2026-05-04.");
+    }
+  }
+
+  /** Names come from people; a picture stays a picture, whatever they write. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "<script>alert(1)</script>",
+        "a & b ]]> \"c\"",
+        "tab\tand\nline\u0000\u0001\uFFFE end",
+        "\u202Eturned\u202C",
+        "&#0;",
+        "\u200B",
+        " \u00A0 "
+      })
+  void aNameIsTextAndNothingElse(String name) throws Exception {
+    for (Kind kind : Kind.values()) {
+      Element svg = parsed(pictures.svg(SampleCurves.usual(name), kind, 360));
+      assertThat(svg.getElementsByTagName("script").getLength()).isZero();
+      assertThat(text(svg, "title")).endsWith(": entries made by entry angle");
+      assertThat(text(svg, "title")).doesNotContain("\u202E", "\n", "\t");
+      assertThat(
+              texts(pictures.png(SampleCurves.usual(name), kind, 320).orElseThrow()).get("Title"))
+          .isEqualTo(text(svg, "title"));
+    }
+  }
+
+  @Test
+  void theSameAnswerIsTheSameBytes() {
+    for (Kind kind : Kind.values()) {
+      assertThat(new MasteryPictures().svg(SampleCurves.turned(), kind, 800))
+          .isEqualTo(pictures.svg(SampleCurves.turned(), kind, 800));
+      assertThat(new MasteryPictures().png(SampleCurves.turned(), kind, 800).orElseThrow())
+          .isEqualTo(pictures.png(SampleCurves.turned(), kind, 800).orElseThrow());
+    }
+  }
+
+  private static String said(DogCurve of) {
+    return MasteryPictures.draw(of, Kind.CLOCK, 800).inWords();
+  }
+
+  private static Element parsed(byte[] svg)
+      throws ParserConfigurationException, SAXException, IOException {
+    DocumentBuilderFactory factory = DocumentBuilderFactory.newDefaultNSInstance();
+    factory.setFeature("http://apache.org/xml/features/disallow-doctype-decl", true);
+    Document document = factory.newDocumentBuilder().parse(new ByteArrayInputStream(svg));
+    assertThat(document.getDocumentElement().getNamespaceURI())
+        .isEqualTo("http://www.w3.org/2000/svg");
+    return document.getDocumentElement();
+  }
+
+  private static String text(Element svg, String element) {
+    return svg.getElementsByTagName(element).item(0).getTextContent();
+  }
+
+  private static List<String> shown(Element svg) {
+    NodeList texts = svg.getElementsByTagName("text");
+    List<String> shown = new ArrayList<>();
+    for (int i = 0; i < texts.getLength(); i++) {
+      shown.add(texts.item(i).getTextContent());
+    }
+    return shown;
+  }
+
+  private static Map<String, String> texts(byte[] png) throws IOException {
+    ImageReader reader = ImageIO.getImageReadersByFormatName("png").next();
+    try (ImageInputStream in = ImageIO.createImageInputStream(new ByteArrayInputStream(png))) {
+      reader.setInput(in);
+      Node tree = reader.getImageMetadata(0).getAsTree("javax_imageio_png_1.0");
+      Map<String, String> texts = new TreeMap<>();
+      NodeList entries = ((Element) tree).getElementsByTagName("iTXtEntry");
+      for (int i = 0; i < entries.getLength(); i++) {
+        Element entry = (Element) entries.item(i);
+        texts.put(entry.getAttribute("keyword"), entry.getAttribute("text"));
+      }
+      return texts;
+    } finally {
+      reader.dispose();
+    }
+  }
+}
