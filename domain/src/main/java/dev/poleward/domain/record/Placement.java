@@ -104,6 +104,11 @@ public final class Placement {
     return Optional.of(placed(fact, rep, duplicates));
   }
 
+  /** A rep by its id; empty when no logging of it is placed. */
+  public Optional<PlacedRep> ofRep(String rep) {
+    return loggings(rep).stream().findFirst().flatMap(this::place);
+  }
+
   /** The loggings of a rep that stand, the one that holds first. */
   public List<Fact<RepLogged>> loggings(String rep) {
     List<Fact<RepLogged>> standing = new ArrayList<>(facts.repsLoggedAs(rep));

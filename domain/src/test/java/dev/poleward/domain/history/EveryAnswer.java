@@ -113,7 +113,10 @@ public final class EveryAnswer {
         answers.put("session " + id, registry.session(id));
         answers.put("reps in session " + id, placement.inSession(id));
       }
-      case REP -> answers.put("loggings of rep " + id, placement.loggings(id));
+      case REP -> {
+        answers.put("rep " + id, placement.ofRep(id));
+        answers.put("loggings of rep " + id, placement.loggings(id));
+      }
       case CLASS -> answers.put("class " + id, registry.group(id));
       case GROUND -> answers.put("ground " + id, registry.ground(id));
       case HANDLER -> answers.put("handler " + id, registry.handler(id));

@@ -13,6 +13,9 @@ import java.util.TreeSet;
  */
 public final class Contract {
 
+  /** Says of an operation which type of event its flat body is. */
+  private static final String EVENT = "x-poleward-event";
+
   private static final String REFERENCE = "#/components/schemas/";
 
   private final ContractFiles files;
@@ -38,11 +41,14 @@ public final class Contract {
     return new Contract(ContractFiles.load());
   }
 
-  /** The components that are whole bodies of requests. */
+  /** The components that are whole bodies of requests, but for events, which are judged as such. */
   private static Set<String> requests(JsonNode openapi) {
     Set<String> names = new TreeSet<>();
     for (JsonNode path : openapi.path("paths")) {
       for (JsonNode operation : path) {
+        if (operation.has(EVENT)) {
+          continue;
+        }
         for (JsonNode form : operation.path("requestBody").path("content")) {
           String reference = form.path("schema").path("$ref").asText();
           if (reference.startsWith(REFERENCE)) {
@@ -97,7 +103,28 @@ public final class Contract {
   }
 
   /**
-   * Judges the flat body of a route for one resource.
+   * Judges an event that came as the flat body of a resource; the pointers speak of that body. What
+   * it lacks of attributes, {@code specversion} and {@code source}, is added.
+   *
+   * @param type of the event; one that clients may send
+   * @param inPath members of its data that the path says, by name
+   */
+  public Judgement judgeFlatEvent(String type, Map<String, String> inPath, JsonNode tree) {
+    if (!(tree instanceof ObjectNode body)) {
+      return new Judgement.Refused(
+          List.of(new Fault("", "must be an object: id, time, and what it says")));
+    }
+    int least = components.schema(EventTypes.component(type)).path("minProperties").asInt();
+    FlatEvent event = FlatEvent.of(type, inPath, least, body);
+    return switch (events.judge("", event.tree(), event.faults())) {
+      case Judgement.Accepted accepted -> accepted;
+      case Judgement.Refused refused ->
+          new Judgement.Refused(refused.faults().stream().map(FlatEvent::inBody).toList());
+    };
+  }
+
+  /**
+   * Judges the body of a route of its own.
    *
    * @param component name of its schema in the contract, as {@code RegisterClub}
    * @return what is wrong, 100 faults at most; empty when the body is in order

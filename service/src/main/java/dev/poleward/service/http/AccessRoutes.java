@@ -256,8 +256,7 @@ final class AccessRoutes {
                         ProblemKind.NOT_READY,
                         "The revocation is kept but not applied yet. Ask again.",
                         Intake.APPLY_MAX));
-            case Taken.Repeated _, Taken.Contradicted _ ->
-                revoked(key, look(club, key).map(Known::revoked).map(Fact::time).orElseThrow());
+            case Taken.Repeated _, Taken.Contradicted _ -> throw OwnEvents.guessed(event);
           };
     };
   }

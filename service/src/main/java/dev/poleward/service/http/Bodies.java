@@ -60,10 +60,7 @@ final class Bodies {
    * @param component name of its schema in the contract
    */
   Answer judged(Call call, String component, Function<ObjectNode, Answer> then) {
-    if (!call.mediaType().equals(Answer.JSON)) {
-      return call.refused(ProblemKind.UNSUPPORTED_MEDIA_TYPE, "Send " + Answer.JSON + ".");
-    }
-    return parsed(
+    return json(
         call,
         tree -> {
           List<Fault> faults = contract.judge(component, tree);
@@ -71,5 +68,12 @@ final class Bodies {
               ? then.apply(body)
               : call.refused(Problem.inBody(faults));
         });
+  }
+
+  /** Answers as {@code then} does for a body that is sent as JSON, and is. */
+  Answer json(Call call, Function<JsonNode, Answer> then) {
+    return call.mediaType().equals(Answer.JSON)
+        ? parsed(call, then)
+        : call.refused(ProblemKind.UNSUPPORTED_MEDIA_TYPE, "Send " + Answer.JSON + ".");
   }
 }

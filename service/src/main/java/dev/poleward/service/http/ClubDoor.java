@@ -111,17 +111,11 @@ final class ClubDoor {
       case Outcome.NotKept notKept -> call.refused(notKept.problem());
       case Outcome.Done done ->
           switch (done.taken().getFirst()) {
-            // Of two registrations at once one stands, and the other learns so here.
-            case Taken.Recorded _
-                when known(call, wanted, id, given).orElseThrow().status() != 200 ->
-                known(call, wanted, id, given).orElseThrow();
-            case Taken.Recorded _ ->
-                Answer.json(
-                    201,
-                    new Writing()
-                        .put("club", wanted.club())
-                        .put("accessKey", issued.text().written())
-                        .done());
+            case Taken.Recorded _ -> {
+              Answer standing = known(call, wanted, id, given).orElseThrow();
+              // Of two registrations at once one stands, and the other learns so here.
+              yield standing.status() == 200 ? registered(wanted, issued) : standing;
+            }
             case Taken.Pending _ ->
                 Answer.json(202, EventAnswers.pending(id).put("accessKey", issued.text().written()))
                     .with("Location", EventAnswers.fateOf(wanted.club(), id));
@@ -130,5 +124,11 @@ final class ClubDoor {
                 known(call, wanted, id, given).orElseThrow();
           };
     };
+  }
+
+  private static Answer registered(ClubRegistered club, Issued firstKey) {
+    return Answer.json(
+        201,
+        new Writing().put("club", club.club()).put("accessKey", firstKey.text().written()).done());
   }
 }

@@ -4,16 +4,14 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import dev.poleward.service.access.Authentication.Identity;
-import dev.poleward.service.access.Permission;
 import dev.poleward.service.access.Scope;
 import dev.poleward.service.contract.Contract;
 import dev.poleward.service.contract.Fault;
 import dev.poleward.service.contract.Judgement;
 import dev.poleward.service.contract.SentEvent;
+import dev.poleward.service.http.EventReception.Sender;
 import dev.poleward.service.http.Intake.Outcome;
 import dev.poleward.service.http.Intake.Taken;
-import dev.poleward.service.projection.ClubReader;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -32,48 +30,39 @@ final class EventDoor {
   private static final String STRUCTURED = "application/cloudevents+json";
   private static final String BATCHED = "application/cloudevents-batch+json";
 
-  private final Gate gate;
   private final Contract contract;
   private final Bodies bodies;
+  private final EventReception reception;
   private final Admission admission;
   private final Intake intake;
-  private final ClubReader clubs;
 
   EventDoor(
-      Gate gate,
       Contract contract,
       Bodies bodies,
+      EventReception reception,
       Admission admission,
-      Intake intake,
-      ClubReader clubs) {
-    this.gate = gate;
+      Intake intake) {
     this.contract = contract;
     this.bodies = bodies;
+    this.reception = reception;
     this.admission = admission;
     this.intake = intake;
-    this.clubs = clubs;
   }
 
   /** {@code POST /v1/clubs/{club}/events}. */
   Answer post(Call call) {
-    String club = call.inPath("club");
-    return gate.inClub(call, club, ANY_WRITE, identity -> admitted(call, club, identity));
+    return reception.letIn(call, ANY_WRITE, sender -> received(call, sender));
   }
 
-  private Answer admitted(Call call, String club, Identity identity) {
-    if (Permission.asHost(identity) && !ClubReads.isRegistered(clubs, club)) {
-      return call.refused(ProblemKind.NOT_FOUND, "There is no such club.");
-    }
+  private Answer received(Call call, Sender sender) {
     return switch (call.mediaType()) {
       case STRUCTURED ->
-          bodies.parsed(call, tree -> one(call, club, identity, contract.judgeEvent("", tree)));
-      case BATCHED -> bodies.parsed(call, tree -> batch(call, club, identity, tree));
+          bodies.parsed(call, tree -> one(call, sender, contract.judgeEvent("", tree)));
+      case BATCHED -> bodies.parsed(call, tree -> batch(call, sender, tree));
       case Answer.JSON ->
           call.header("ce-specversion").isPresent()
               ? bodies.parsed(
-                  call,
-                  data ->
-                      one(call, club, identity, contract.judgeBinaryEvent(call.headers(), data)))
+                  call, data -> one(call, sender, contract.judgeBinaryEvent(call.headers(), data)))
               : call.refused(
                   ProblemKind.UNSUPPORTED_MEDIA_TYPE,
                   "As "
@@ -91,47 +80,15 @@ final class EventDoor {
     };
   }
 
-  private Answer one(Call call, String club, Identity identity, Judgement judgement) {
-    return switch (judgement) {
-      case Judgement.Refused refused -> call.refused(Problem.inBody(refused.faults()));
-      case Judgement.Accepted accepted ->
-          switch (admission.of(club, identity, "", accepted.event())) {
-            case Admission.Admitted admitted -> taken(call, club, admitted.event());
-            case Admission.Turned turned -> call.refused(turned.problem());
-          };
-    };
+  private Answer one(Call call, Sender sender, Judgement judgement) {
+    return reception.receive(
+        call,
+        sender,
+        judgement,
+        event -> EventAnswers.fateOf(sender.club(), event.envelope().id()));
   }
 
-  private Answer taken(Call call, String club, SentEvent event) {
-    return switch (intake.take(club, List.of(event))) {
-      case Outcome.NotKept notKept -> call.refused(notKept.problem());
-      case Outcome.Done done -> answer(call, club, event, done.taken().getFirst());
-    };
-  }
-
-  private static Answer answer(Call call, String club, SentEvent event, Taken taken) {
-    String id = event.envelope().id();
-    return switch (taken) {
-      case Taken.Recorded recorded ->
-          Answer.json(201, EventAnswers.recorded(id, recorded.waitsFor()))
-              .with("Location", EventAnswers.fateOf(club, id));
-      case Taken.Repeated _ -> Answer.json(200, EventAnswers.repeated(id));
-      case Taken.Pending _ ->
-          Answer.json(202, EventAnswers.pending(id))
-              .with("Location", EventAnswers.fateOf(club, id));
-      case Taken.Contradicted _ ->
-          call.refused(
-              ProblemKind.CONTRADICTED,
-              "Event "
-                  + id
-                  + " was recorded before with other content; that stands, and this is"
-                  + " kept beside it. See "
-                  + EventAnswers.fateOf(club, id)
-                  + ".");
-    };
-  }
-
-  private Answer batch(Call call, String club, Identity identity, JsonNode tree) {
+  private Answer batch(Call call, Sender sender, JsonNode tree) {
     if (!(tree instanceof ArrayNode items)) {
       return call.refused(Problem.inBody(List.of(new Fault("", "must be an array of events"))));
     }
@@ -140,12 +97,12 @@ final class EventDoor {
     }
     Batch batch = new Batch();
     for (int index = 0; index < items.size(); index++) {
-      judge(batch, index, club, identity, items.get(index));
+      judge(batch, index, sender, items.get(index));
     }
     if (batch.events.isEmpty()) {
       return Answer.json(200, batch.document());
     }
-    return switch (intake.take(club, batch.events)) {
+    return switch (intake.take(sender.club(), batch.events)) {
       case Outcome.NotKept notKept -> call.refused(notKept.problem());
       case Outcome.Done done -> {
         done.taken().forEach(batch::count);
@@ -154,12 +111,12 @@ final class EventDoor {
     };
   }
 
-  private void judge(Batch batch, int index, String club, Identity identity, JsonNode item) {
+  private void judge(Batch batch, int index, Sender sender, JsonNode item) {
     String prefix = "/" + index;
     switch (contract.judgeEvent(prefix, item)) {
       case Judgement.Refused refused -> batch.refuse(index, Problem.inBody(refused.faults()));
       case Judgement.Accepted accepted -> {
-        switch (admission.of(club, identity, prefix, accepted.event())) {
+        switch (admission.of(sender.club(), sender.identity(), prefix, accepted.event())) {
           case Admission.Admitted admitted -> batch.add(index, admitted.event());
           case Admission.Turned turned -> batch.refuse(index, turned.problem());
         }

@@ -78,8 +78,7 @@ final class ForgettingDoor {
                         ProblemKind.NOT_READY,
                         "The forgetting is kept but not applied yet. Ask again.",
                         SOON));
-            case Taken.Repeated _, Taken.Contradicted _ ->
-                destroyed(call, club, handler, forgotten(club, handler).orElseThrow());
+            case Taken.Repeated _, Taken.Contradicted _ -> throw OwnEvents.guessed(event);
           };
     };
   }

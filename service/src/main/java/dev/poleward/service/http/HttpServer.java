@@ -11,7 +11,6 @@ import dev.poleward.service.journal.CannotStart;
 import dev.poleward.service.journal.Journal;
 import dev.poleward.service.projection.Applied;
 import dev.poleward.service.projection.ClubReader;
-import dev.poleward.service.render.CsvTable;
 import dev.poleward.service.render.MasteryPictures;
 import io.javalin.Javalin;
 import io.javalin.util.JavalinBindException;
@@ -125,13 +124,17 @@ public final class HttpServer implements AutoCloseable {
 
     Routes routes = new Routes(new Metrics(parts.metrics()));
     addService(routes, new ServiceRoutes(parts.contract(), parts.metrics(), parts.ready()));
+    addDocs(routes, new DocsRoutes());
     addWrites(routes, parts, gate, reads, bodies, intake, own);
     addRecord(
         routes, new RecordRoutes(reads, new FeedShape(parts.codec()), new FateShape(), pending));
     addRegistry(routes, new RegistryRoutes(reads, shapes));
     PlacedReps placed = new PlacedReps();
+    RepList repList = new RepList(repShape);
     addTraining(
-        routes, new TrainingRoutes(reads, placed, repShape, new SessionShape(shapes, repShape)));
+        routes,
+        new SessionRoutes(reads, new SessionShape(shapes, repShape), repList),
+        new RepRoutes(reads, placed, repShape, repList));
     addMastery(
         routes,
         new MasteryRoutes(
@@ -153,6 +156,12 @@ public final class HttpServer implements AutoCloseable {
         .get("/asyncapi.yaml", List.of(ServiceRoutes.YAML), service::asyncapi);
   }
 
+  private static void addDocs(Routes routes, DocsRoutes docs) {
+    routes
+        .get("/docs", List.of(DocsRoutes.HTML), docs::page)
+        .get("/docs/{file}", DocsRoutes.FILE_FORMS, docs::file);
+  }
+
   private static void addWrites(
       Routes routes,
       Parts parts,
@@ -164,12 +173,13 @@ public final class HttpServer implements AutoCloseable {
     ClubDoor clubDoor =
         new ClubDoor(gate, bodies, intake, parts.clubs(), parts.accessKeys(), parts.codec(), own);
     Admission admission = new Admission(parts.clubs(), parts.clock());
-    EventDoor eventDoor =
-        new EventDoor(gate, parts.contract(), bodies, admission, intake, parts.clubs());
+    EventReception reception = new EventReception(gate, parts.clubs(), admission, intake);
+    EventDoor eventDoor = new EventDoor(parts.contract(), bodies, reception, admission, intake);
     AccessRoutes access =
         new AccessRoutes(gate, reads, bodies, intake, parts.clubs(), parts.accessKeys(), own);
     ForgettingDoor forgetting =
         new ForgettingDoor(gate, intake, parts.clubs(), parts.personKeys(), own);
+    new ResourceDoors(parts.contract(), bodies, reception).addTo(routes);
     routes
         .post("/v1/clubs", clubDoor::post)
         .post("/v1/clubs/{club}/events", eventDoor::post)
@@ -198,17 +208,22 @@ public final class HttpServer implements AutoCloseable {
         .get("/v1/clubs/{club}/grounds/{ground}", registry::ground)
         .get("/v1/clubs/{club}/classes", registry::classes)
         .get("/v1/clubs/{club}/classes/{class}", registry::group)
+        .get("/v1/clubs/{club}/classes/{class}/members", registry::members)
         .get("/v1/clubs/{club}/programmes", registry::programmes)
         .get("/v1/clubs/{club}/programmes/{programme}", registry::programme)
         .get("/v1/clubs/{club}/devices", registry::devices)
         .get("/v1/clubs/{club}/devices/{device}", registry::device);
   }
 
-  private static void addTraining(Routes routes, TrainingRoutes training) {
+  private static void addTraining(Routes routes, SessionRoutes sessions, RepRoutes reps) {
     routes
-        .get("/v1/clubs/{club}/dogs/{dog}/reps", List.of(Answer.JSON, CsvTable.CSV), training::reps)
-        .get("/v1/clubs/{club}/sessions", training::sessions)
-        .get("/v1/clubs/{club}/sessions/{session}", training::session);
+        .get("/v1/clubs/{club}/sessions", sessions::sessions)
+        .get("/v1/clubs/{club}/sessions/{session}", sessions::session)
+        .get("/v1/clubs/{club}/sessions/{session}/setups", sessions::setups)
+        .get("/v1/clubs/{club}/sessions/{session}/attendance", sessions::attendance)
+        .get("/v1/clubs/{club}/sessions/{session}/reps", RepList.FORMS, sessions::reps)
+        .get("/v1/clubs/{club}/dogs/{dog}/reps", RepList.FORMS, reps::ofDog)
+        .get("/v1/clubs/{club}/reps/{rep}", reps::rep);
   }
 
   private static void addMastery(Routes routes, MasteryRoutes mastery) {

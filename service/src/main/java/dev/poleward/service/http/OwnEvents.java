@@ -46,4 +46,10 @@ final class OwnEvents {
     randomness.fill(random);
     return HexFormat.of().formatHex(random);
   }
+
+  /** What to throw when an id of {@link #newId()} was there before: it cannot be. */
+  static IllegalStateException guessed(SentEvent event) {
+    return new IllegalStateException(
+        "event " + event.envelope().id() + " was recorded before, under an id made just now");
+  }
 }

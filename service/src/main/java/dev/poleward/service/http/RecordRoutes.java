@@ -6,7 +6,6 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.github.benmanes.caffeine.cache.Cache;
 import com.github.benmanes.caffeine.cache.Caffeine;
 import dev.poleward.domain.record.DogIdentity;
-import dev.poleward.domain.record.Moment;
 import dev.poleward.domain.record.Placement;
 import dev.poleward.domain.record.View;
 import dev.poleward.domain.record.Waiting;
@@ -14,6 +13,7 @@ import dev.poleward.domain.record.Waiting.WaitingEvent;
 import dev.poleward.service.access.Scope;
 import dev.poleward.service.codec.EventCodec;
 import dev.poleward.service.codec.Writing;
+import dev.poleward.service.http.Asked.ByMoment;
 import dev.poleward.service.http.ClubReads.Marking;
 import dev.poleward.service.http.ClubReads.Reader;
 import dev.poleward.service.projection.Reading.DigestAnswer;
@@ -139,26 +139,13 @@ final class RecordRoutes {
   }
 
   private Answer waiting(Call call, Reader reader) {
-    Parameters parameters = new Parameters(call, Set.of("asOf", "knownAt", "limit", "cursor"));
-    View view = parameters.view();
-    int limit = parameters.limit();
-    Moment after = Cursors.moment(parameters);
-    Optional<Problem> problem = parameters.problem();
-    if (problem.isPresent()) {
-      return call.refused(problem.get());
-    }
-    List<WaitingEvent> all = Waiting.of(reader.reading().facts(), view);
-    List<WaitingEvent> rest =
-        all.stream()
-            .filter(each -> after == null || each.fact().moment().compareTo(after) > 0)
-            .toList();
-    List<WaitingEvent> shown = rest.subList(0, Math.min(limit, rest.size()));
-    ObjectNode body = JsonNodeFactory.instance.objectNode();
-    ArrayNode items = body.putArray("waiting");
-    shown.forEach(each -> items.add(waiting(each)));
-    String next =
-        shown.size() < rest.size() ? Cursors.written(shown.getLast().fact().moment()) : null;
-    return new Page<>(shown, next).linked(call, Answer.json(200, body));
+    return Asked.byMoment(call, asked -> waiting(call, reader, asked));
+  }
+
+  private static Answer waiting(Call call, Reader reader, ByMoment asked) {
+    List<WaitingEvent> all = Waiting.of(reader.reading().facts(), asked.view());
+    return Page.of(all, each -> each.fact().moment(), asked)
+        .listed(call, "waiting", RecordRoutes::waiting);
   }
 
   private static ObjectNode waiting(WaitingEvent waiting) {

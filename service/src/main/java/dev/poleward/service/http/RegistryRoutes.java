@@ -1,23 +1,22 @@
 package dev.poleward.service.http;
 
-import com.fasterxml.jackson.databind.node.ArrayNode;
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import dev.poleward.domain.event.ClassEvent.ClassJoined;
+import dev.poleward.domain.record.ClassRecord;
 import dev.poleward.domain.record.EntityKind;
+import dev.poleward.domain.record.Fact;
 import dev.poleward.domain.record.Placement;
 import dev.poleward.domain.record.Registry;
 import dev.poleward.domain.record.View;
+import dev.poleward.service.http.Asked.ById;
 import dev.poleward.service.http.ClubReads.Reader;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 
 /** The club and what it has registered. Safe for use by many threads. */
 final class RegistryRoutes {
-
-  private static final Set<String> VIEW = Set.of("asOf", "knownAt");
-  private static final Set<String> LIST = Set.of("asOf", "knownAt", "limit", "cursor");
 
   private final ClubReads reads;
   private final RegistryShapes shapes;
@@ -108,6 +107,31 @@ final class RegistryRoutes {
                             group, dog -> reader.maySee(registry.identity(), dog))));
   }
 
+  Answer members(Call call) {
+    return reads.read(call, (_, reader) -> Asked.byId(call, asked -> members(call, reader, asked)));
+  }
+
+  private Answer members(Call call, Reader reader, ById asked) {
+    Registry registry = registry(reader, asked.view());
+    return registry
+        .group(call.inPath("class"))
+        .map(
+            group ->
+                Page.of(visible(reader, registry, group), Map.Entry::getKey, asked)
+                    .listed(
+                        call,
+                        "members",
+                        member -> shapes.member(member.getKey(), member.getValue())))
+        .orElseGet(() -> call.refused(ProblemKind.NOT_FOUND, "There is no such class."));
+  }
+
+  private static List<Map.Entry<String, Fact<ClassJoined>>> visible(
+      Reader reader, Registry registry, ClassRecord group) {
+    return group.members().entrySet().stream()
+        .filter(member -> reader.maySee(registry.identity(), member.getKey()))
+        .toList();
+  }
+
   Answer programmes(Call call) {
     return list(call, "programmes", EntityKind.PROGRAMME, this::programme);
   }
@@ -139,16 +163,14 @@ final class RegistryRoutes {
   }
 
   private static Answer single(Call call, Reader reader, String name, Shown shown) {
-    Parameters parameters = new Parameters(call, VIEW);
-    View view = parameters.view();
-    Optional<Problem> problem = parameters.problem();
-    if (problem.isPresent()) {
-      return call.refused(problem.get());
-    }
-    return shown
-        .find(reader, registry(reader, view), call.inPath(name))
-        .map(shape -> Answer.json(200, shape))
-        .orElseGet(() -> call.refused(ProblemKind.NOT_FOUND, "There is no such " + name + "."));
+    return Asked.inView(
+        call,
+        view ->
+            shown
+                .find(reader, registry(reader, view), call.inPath(name))
+                .map(shape -> Answer.json(200, shape))
+                .orElseGet(
+                    () -> call.refused(ProblemKind.NOT_FOUND, "There is no such " + name + ".")));
   }
 
   private Answer list(Call call, String plural, EntityKind kind, Shown shown) {
@@ -157,27 +179,16 @@ final class RegistryRoutes {
 
   private static Answer list(
       Call call, Reader reader, String plural, EntityKind kind, Shown shown) {
-    Parameters parameters = new Parameters(call, LIST);
-    View view = parameters.view();
-    int limit = parameters.limit();
-    String after = Cursors.id(parameters);
-    Optional<Problem> problem = parameters.problem();
-    if (problem.isPresent()) {
-      return call.refused(problem.get());
-    }
-    Page<ObjectNode> page = page(reader, registry(reader, view), kind, shown, after, limit);
-    ArrayNode items = JsonNodeFactory.instance.arrayNode();
-    page.items().forEach(items::add);
-    ObjectNode body = JsonNodeFactory.instance.objectNode();
-    body.set(plural, items);
-    return page.linked(call, Answer.json(200, body));
+    return Asked.byId(
+        call, asked -> page(reader, kind, shown, asked).listed(call, plural, item -> item));
   }
 
   /** Looks at ids in portions until a page is full: some may not be there in this view. */
-  private static Page<ObjectNode> page(
-      Reader reader, Registry registry, EntityKind kind, Shown shown, String after, int limit) {
+  private static Page<ObjectNode> page(Reader reader, EntityKind kind, Shown shown, ById asked) {
+    Registry registry = registry(reader, asked.view());
+    int limit = asked.limit();
     List<ObjectNode> items = new ArrayList<>();
-    String last = after;
+    String last = asked.after();
     while (true) {
       List<String> ids = reader.reading().facts().announced(kind, last, limit);
       for (String id : ids) {

@@ -2,6 +2,7 @@ package dev.poleward.service.http;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import dev.poleward.domain.event.ClassEvent.ClassJoined;
 import dev.poleward.domain.event.DogEvent.DogCleared;
 import dev.poleward.domain.event.DogEvent.DogRested;
 import dev.poleward.domain.event.ProgrammeEvent.ProgrammeAssigned;
@@ -125,10 +126,15 @@ final class RegistryShapes {
         .forEach(
             (dog, joined) -> {
               if (visible.test(dog)) {
-                members.addObject().put("dog", dog).put("since", joined.time().toString());
+                members.add(member(dog, joined));
               }
             });
     return shape;
+  }
+
+  /** A member of a class. */
+  ObjectNode member(String dog, Fact<ClassJoined> joined) {
+    return new Writing().put("dog", dog).putPrinted("since", joined.time()).done();
   }
 
   ObjectNode programme(ProgrammeRecord programme) {

@@ -9,6 +9,7 @@ import dev.poleward.domain.record.Fact;
 import dev.poleward.domain.record.PlacedRep;
 import dev.poleward.domain.record.SessionRecord;
 import dev.poleward.service.codec.SetupCodec;
+import dev.poleward.service.codec.Writing;
 import java.util.List;
 
 /** Sessions as the contract shows them. Immutable; safe for use by many threads. */
@@ -33,9 +34,13 @@ final class SessionShape {
     return shape;
   }
 
-  /** A session as it stands, as far as the reader may see it. */
+  /**
+   * A session as it stands, as far as the reader may see it.
+   *
+   * @param visible the reps among its own that the reader may see
+   */
   ObjectNode asItStands(
-      ClubReads.Reader reader, SessionRecord session, List<PlacedRep> placed, DogIdentity dogs) {
+      ClubReads.Reader reader, SessionRecord session, List<PlacedRep> visible, DogIdentity dogs) {
     ObjectNode shape = inList(session);
     ArrayNode setups = shape.putArray("setups");
     session.setups().forEach(setup -> setups.add(setup(setup)));
@@ -43,25 +48,33 @@ final class SessionShape {
     for (Fact<SessionAttended> attended : session.attendance()) {
       String dog = dogs.of(attended.event().dog());
       if (reader.maySee(dogs, dog)) {
-        attendance
-            .addObject()
-            .put("dog", dog)
-            .put("present", attended.event().present())
-            .put("time", attended.time().toString())
-            .put("event", attended.id());
+        attendance.add(attendance(attended, dog));
       }
     }
     ArrayNode shown = shape.putArray("reps");
-    placed.stream()
-        .filter(rep -> reader.maySee(dogs, rep.dog()))
-        .forEach(rep -> shown.add(reps.of(reader.personal(), rep)));
+    visible.forEach(rep -> shown.add(reps.of(reader.personal(), rep)));
     return shape;
   }
 
-  private static ObjectNode setup(Fact<SetupChanged> setup) {
+  /**
+   * Whether a dog is there.
+   *
+   * @param dog the one animal that it is
+   */
+  ObjectNode attendance(Fact<SessionAttended> attended, String dog) {
+    return new Writing()
+        .put("dog", dog)
+        .put("present", attended.event().present())
+        .putPrinted("time", attended.time())
+        .put("event", attended.id())
+        .done();
+  }
+
+  /** What stands from some time on. */
+  ObjectNode setup(Fact<SetupChanged> setup) {
     SetupChanged changed = setup.event();
     ObjectNode shape =
-        new dev.poleward.service.codec.Writing()
+        new Writing()
             .put("event", setup.id())
             .putPrinted("time", setup.time())
             .put("poleSet", changed.poleSet() == null ? MAIN_POLE_SET : changed.poleSet())

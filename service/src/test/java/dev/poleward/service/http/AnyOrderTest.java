@@ -3,18 +3,12 @@ package dev.poleward.service.http;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import dev.poleward.domain.history.GeneratedHistory;
-import dev.poleward.domain.history.RecordedEvent;
 import dev.poleward.service.Club;
 import dev.poleward.service.RunningService;
 import dev.poleward.service.SharedService;
-import dev.poleward.service.codec.EventCodec;
-import dev.poleward.service.codec.Upcasters;
 import io.restassured.response.Response;
 import java.io.IOException;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -31,8 +25,6 @@ import org.junit.jupiter.params.provider.ValueSource;
  */
 @ExtendWith(SharedService.class)
 class AnyOrderTest {
-
-  private static final EventCodec CODEC = new EventCodec(Upcasters.NONE);
 
   private static final Map<String, List<String>> LISTS =
       Map.of(
@@ -54,7 +46,8 @@ class AnyOrderTest {
   @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10})
   void theOrderIsOfNoAccount(long seed) {
     Random random = new Random(seed);
-    List<String> events = GeneratedHistory.of(seed).events().stream().map(this::written).toList();
+    List<String> events =
+        GeneratedHistory.of(seed).events().stream().map(GeneratedEvents::written).toList();
     Club inOrder = service.newClub();
     Club muddled = service.newClub();
     record(inOrder, events);
@@ -65,27 +58,6 @@ class AnyOrderTest {
           .as("seed %d, view %s", seed, view)
           .isEqualTo(answers(inOrder, view));
     }
-  }
-
-  /** The event as a client writes it, with personal members where it has some. */
-  private String written(RecordedEvent event) {
-    ObjectNode data = CODEC.encode(event.event());
-    String type = EventCodec.typeOf(event.event());
-    if (type.equals("handler.registered.v1")) {
-      data.put("name", "Name in " + event.id());
-    } else if (event.sealed() != null || (type.equals("rep.amended.v1") && data.size() == 1)) {
-      data.put("note", "Note in " + event.id());
-    }
-    ObjectNode written =
-        JsonNodeFactory.instance
-            .objectNode()
-            .put("specversion", "1.0")
-            .put("id", event.id())
-            .put("source", event.envelope().source())
-            .put("type", type)
-            .put("time", DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(event.envelope().time()))
-            .put("recordedtime", event.recorded().toString());
-    return written.set("data", data).toString();
   }
 
   private static void record(Club club, List<String> events) {
@@ -151,7 +123,8 @@ class AnyOrderTest {
   @ParameterizedTest
   @ValueSource(longs = {11, 12})
   void theFeedHoldsTheSameEvents(long seed) throws IOException {
-    List<String> events = GeneratedHistory.of(seed).events().stream().map(this::written).toList();
+    List<String> events =
+        GeneratedHistory.of(seed).events().stream().map(GeneratedEvents::written).toList();
     Club inOrder = service.newClub();
     Club muddled = service.newClub();
     record(inOrder, events);

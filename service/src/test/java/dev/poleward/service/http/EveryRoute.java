@@ -11,16 +11,18 @@ import java.util.Map;
 final class EveryRoute {
 
   private static final Map<String, String> IN_PATH =
-      Map.of(
-          "event", "dog-juniper",
-          "dog", "juniper",
-          "handler", "h-1",
-          "ground", "g-1",
-          "class", "c-1",
-          "programme", "p-1",
-          "device", "t-1",
-          "session", "s-1",
-          "key", "k-1");
+      Map.ofEntries(
+          Map.entry("event", "dog-juniper"),
+          Map.entry("dog", "juniper"),
+          Map.entry("handler", "h-1"),
+          Map.entry("ground", "g-1"),
+          Map.entry("class", "c-1"),
+          Map.entry("programme", "p-1"),
+          Map.entry("device", "t-1"),
+          Map.entry("session", "s-1"),
+          Map.entry("rep", "r-1"),
+          Map.entry("key", "k-1"),
+          Map.entry("file", "docs.css"));
 
   private EveryRoute() {}
 
@@ -47,15 +49,32 @@ final class EveryRoute {
   static Response take(String route, String club, RequestSpecification request) {
     String method = route.substring(0, route.indexOf(' '));
     if (method.equals("POST")) {
-      boolean keys = route.endsWith("/access-keys");
-      request
-          .contentType(keys ? "application/json" : Club.EVENT)
-          .body(
-              keys
-                  ? Said.json("{'id':'i-1','scopes':['records:read']}")
-                  : Said.session("s-1", "18:00:00"));
+      putBody(route, request);
     }
     return request.request(method, path(route, club));
+  }
+
+  private static void putBody(String route, RequestSpecification request) {
+    String path = route.substring("POST ".length());
+    switch (path) {
+      case "/v1/clubs" -> request.contentType("application/json").body("{}");
+      case "/v1/clubs/{club}/events" ->
+          request.contentType(Club.EVENT).body(Said.session("s-1", "18:00:00"));
+      case "/v1/clubs/{club}/access-keys" ->
+          request
+              .contentType("application/json")
+              .body(Said.json("{'id':'i-1','scopes':['records:read']}"));
+      default -> {
+        ResourceDoors.Door door =
+            ResourceDoors.ALL.stream()
+                .filter(each -> each.path().equals(path))
+                .findFirst()
+                .orElseThrow();
+        request
+            .contentType("application/json")
+            .body(FlatBody.of(door, FlatBody.example(door)).body().toString());
+      }
+    }
   }
 
   /** Gives a club one of everything that the paths name. */

@@ -73,6 +73,17 @@ class NarrowedKeyTest {
         .body("reps.rep", contains("r-1"))
         .body("attendance.dog", contains("juniper"));
     pupil.get("/classes/c-1").then().statusCode(200).body("members.dog", contains("juniper"));
+    pupil.get("/sessions/s-1/reps").then().statusCode(200).body("reps.rep", contains("r-1"));
+    pupil.get("/sessions/s-1/attendance").then().body("attendance.dog", contains("juniper"));
+    pupil.get("/classes/c-1/members").then().body("members.dog", contains("juniper"));
+    pupil.get("/reps/r-1").then().statusCode(200).body("dog", equalTo("juniper"));
+    pupil.get("/reps/r-2").then().statusCode(404);
+    club.get("/sessions/s-1/reps").then().body("reps.rep", contains("r-1", "r-2"));
+    club.get("/sessions/s-1/attendance")
+        .then()
+        .body("attendance.dog", contains("bracken", "juniper"));
+    club.get("/classes/c-1/members").then().body("members.dog", contains("bracken", "juniper"));
+    club.get("/reps/r-2").then().statusCode(200).body("dog", equalTo("bracken"));
     club.get("/sessions/s-1").then().body("reps.rep", contains("r-1", "r-2"));
     club.get("/classes/c-1").then().body("members.dog", contains("bracken", "juniper"));
   }

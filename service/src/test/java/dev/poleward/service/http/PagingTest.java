@@ -41,6 +41,7 @@ class PagingTest {
     List<String> events = new ArrayList<>();
     events.add(Said.dog("juniper"));
     events.add(Said.session("s-0", "17:00:00"));
+    events.add(event("c-0", "class.formed.v1", at("10:00:00"), "{'class':'c-0','name':'Evening'}"));
     for (int i = 0; i < EACH; i++) {
       events.add(Said.dog("dog-" + i));
       events.add(Said.handler("h-" + i, "Example " + i));
@@ -51,6 +52,19 @@ class PagingTest {
       events.add(
           event(
               "g-" + i, "ground.registered.v1", at("10:00:00"), "{'ground':'g-%d'}".formatted(i)));
+      events.add(Said.setup("u-" + i, "s-0", "17:%02d:00".formatted(i / 2), 30, ""));
+      events.add(
+          event(
+              "a-" + i,
+              "session.attended.v1",
+              at("17:00:00"),
+              "{'session':'s-0','dog':'dog-%d','present':true}".formatted(i)));
+      events.add(
+          event(
+              "j-" + i,
+              "class.joined.v1",
+              at("17:00:00"),
+              "{'class':'c-0','dog':'dog-%d'}".formatted(i)));
       club.withKey("k-" + i, "'records:read'");
     }
     club.record(events.toArray(String[]::new));
@@ -64,6 +78,10 @@ class PagingTest {
     "/sessions, sessions.session",
     "/waiting, waiting.id",
     "/dogs/juniper/reps, reps.rep",
+    "/sessions/s-0/reps, reps.rep",
+    "/sessions/s-0/setups, setups.event",
+    "/sessions/s-0/attendance, attendance.dog",
+    "/classes/c-0/members, members.dog",
     "/access-keys, accessKeys.key"
   })
   void pagesLieEndToEnd(String list, String items) {
@@ -85,6 +103,7 @@ class PagingTest {
       List<String> of = page.path(items);
       assertThat(of).hasSizeLessThanOrEqualTo(limit);
       all.addAll(of);
+      assertThat(all).as("pages end somewhere").hasSizeLessThan(200);
       String link = page.header("Link");
       if (link == null) {
         return all;
@@ -185,6 +204,10 @@ class PagingTest {
         "/dogs?limit=%FF|limit",
         "/digest?asOf=2026-05-04T18:00:00Z|asOf",
         "/dogs/juniper?limit=1|limit",
+        "/sessions/s-0/reps?cursor=YQ|cursor",
+        "/sessions/s-0/setups?limit=0|limit",
+        "/classes/c-0/members?cursor=KzEw|cursor",
+        "/reps/r-1?limit=1|limit",
         "/access-keys?asOf=2026-05-04T18:00:00Z|asOf"
       })
   void parametersThatAreNoneAreRefusedByName(String path, String parameter) {
