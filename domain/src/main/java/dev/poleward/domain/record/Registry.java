@@ -208,6 +208,15 @@ public final class Registry {
     return happened.isEmpty() ? null : happened.getLast();
   }
 
+  /** What was ever assigned to a dog, under any of its registrations, ascending by (time, id). */
+  public List<Fact<ProgrammeAssigned>> programmesAssigned(String dog) {
+    return identity.group(dog).stream()
+        .map(registration -> new EntityRef(EntityKind.DOG, registration))
+        .flatMap(entity -> happened(knowledge.counting(entity, ProgrammeAssigned.class)).stream())
+        .sorted(Precedence.BY_MOMENT)
+        .toList();
+  }
+
   private <E extends TrainingEvent> @Nullable Fact<E> latestOfAnimal(String dog, Class<E> type) {
     Map<Moment, Fact<E>> latest = new HashMap<>();
     for (String registration : identity.group(dog)) {

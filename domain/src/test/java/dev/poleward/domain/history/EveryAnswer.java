@@ -3,6 +3,7 @@ package dev.poleward.domain.history;
 import dev.poleward.domain.event.TrainingEvent;
 import dev.poleward.domain.mastery.MasteryCurve;
 import dev.poleward.domain.mastery.MasteryQuestion;
+import dev.poleward.domain.programme.ProgrammesFollowed;
 import dev.poleward.domain.record.Announcement;
 import dev.poleward.domain.record.Digest;
 import dev.poleward.domain.record.EntityKind;
@@ -108,6 +109,8 @@ public final class EveryAnswer {
               "curve of dog " + id + " " + question,
               MasteryCurve.of(reps, question, CurveQuestions.AGED_TO));
         }
+        answers.put("reps of dog " + id, placement.ofDog(id));
+        answers.put("programmes of dog " + id, ProgrammesFollowed.of(id, registry));
       }
       case SESSION -> {
         answers.put("session " + id, registry.session(id));

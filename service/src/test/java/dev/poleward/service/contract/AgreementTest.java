@@ -46,7 +46,18 @@ class AgreementTest {
               + "|must not be given beside stepDegrees"
               + "|is required, or stepChord in its place"
               + "|must not be below start"
-              + "|is so short that a side has more than 360 rungs");
+              + "|is so short that a side has more than 360 rungs"
+              + "|is more than the last pole can move: .*"
+              + "|must be below cleanTarget"
+              + "|come to [0-9]+ drills; at most 5000"
+              + "|go in a circle: .*"
+              + "|come after a circle of stages, .*"
+              + "|must not be a probe: .*"
+              + "|go with a jump as the lead-in only"
+              + "|does not go with a recall"
+              + "|is listed before, with the same dog side or with any"
+              + "|is below every entry of the stage"
+              + "|leave the largest entries of the stage without any");
 
   private static final int MANY = 100;
 

@@ -163,6 +163,22 @@ class RulesTest {
         .isEmpty();
   }
 
+  /** The schema's fault and the reader's, and of two at one place the schema's. */
+  @Test
+  void everyFaultOfAProgrammeIsToldAtOnce() {
+    String first = STAGE.formatted("a", "{'clocks':['6:00']},'prerequisites':['b'],'mood':1");
+    String second = STAGE.formatted("b", CLOCKS + ",'prerequisites':['a']");
+
+    assertThat(programme("'version':0,'cleanFloor':0.95", first + "," + second))
+        .extracting(Fault::pointer)
+        .containsExactlyInAnyOrder(
+            "/data/version",
+            "/data/cleanFloor",
+            "/data/stages/0/entries/clocks/0",
+            "/data/stages/0/mood",
+            "/data/stages/0/prerequisites");
+  }
+
   private static List<Fault> programme(String members, String stages) {
     return faults(
         event(

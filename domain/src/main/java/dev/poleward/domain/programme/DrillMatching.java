@@ -1,0 +1,140 @@
+package dev.poleward.domain.programme;
+
+import dev.poleward.domain.event.DogSide;
+import dev.poleward.domain.event.Help;
+import dev.poleward.domain.event.Manoeuvre;
+import dev.poleward.domain.event.Outcome;
+import dev.poleward.domain.layout.EntryAngle;
+import dev.poleward.domain.layout.Setup;
+import dev.poleward.domain.programme.DrillMatch.Counts;
+import dev.poleward.domain.programme.DrillMatch.Helped;
+import dev.poleward.domain.programme.DrillMatch.Misfit;
+import dev.poleward.domain.programme.DrillMatch.NoDrill;
+import dev.poleward.domain.programme.DrillMatch.Voided;
+import dev.poleward.domain.record.PlacedRep;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Finds the drills that placed reps belong to. A rep belongs to a drill when poles, run-up, entry
+ * side and handling are the drill's, and its angle lies within the stage's tolerance of the rung.
+ * Of several rungs the nearest wins, of two as near the smaller angle. Distances and spacing are
+ * left to the trainer. Immutable; safe for use by many threads.
+ */
+public final class DrillMatching {
+
+  /** All of a rep that has to be the drill's own, but for its angle. */
+  private record Cell(int poles, RunUp runUp, Manoeuvre manoeuvre, @Nullable DogSide dogSide) {}
+
+  private record Course(int poles, RunUp runUp) {}
+
+  /** The drills of a stage in one cell, ascending by rung. */
+  private record Row(double tolerance, List<DrillOfStage> drills) {}
+
+  private final Set<Integer> poles = new HashSet<>();
+  private final Set<Course> courses = new HashSet<>();
+
+  /** In the order of the stages: thousands of reps are looked up for one answer. */
+  private final Map<Cell, List<Row>> rows = new HashMap<>();
+
+  private DrillMatching(Programme programme) {
+    programme.stages().forEach(this::add);
+  }
+
+  /** Matches reps with the drills of a programme. */
+  public static DrillMatching of(Programme programme) {
+    return new DrillMatching(programme);
+  }
+
+  private void add(Stage stage) {
+    List<Rung> rungs = stage.rungs();
+    int count = stage.ground().line().poles();
+    poles.add(count);
+    for (RunUp runUp : stage.runUps()) {
+      courses.add(new Course(count, runUp.asRun()));
+      for (Handling handling : stage.handlings()) {
+        List<DrillOfStage> drills =
+            rungs.stream()
+                .filter(handling::isAskedAt)
+                .map(rung -> new Drill(count, runUp, rung, handling))
+                .map(drill -> new DrillOfStage(stage.id(), drill))
+                .toList();
+        Row row = new Row(tolerance(stage), drills);
+        for (DogSide side : handling.sidesDescribed()) {
+          Cell cell = new Cell(count, runUp.asRun(), handling.manoeuvre(), side);
+          rows.computeIfAbsent(cell, _ -> new ArrayList<>()).add(row);
+        }
+      }
+    }
+  }
+
+  /** A hair wider than said, so that sums of steps do not decide at the edge. */
+  private static double tolerance(Stage stage) {
+    return stage.terms().toleranceDegrees() + Entries.SLIVER_DEGREES;
+  }
+
+  /** Where a rep belongs. */
+  public DrillMatch match(PlacedRep rep) {
+    if (rep.outcome() == Outcome.VOID) {
+      return new Voided();
+    }
+    if (rep.setup() == null) {
+      return new NoDrill(Misfit.NO_SETUP);
+    }
+    if (rep.angle() == null) {
+      return new NoDrill(Misfit.NO_ANGLE);
+    }
+    return match(rep, rep.setup(), rep.angle());
+  }
+
+  private DrillMatch match(PlacedRep rep, Setup setup, EntryAngle angle) {
+    RunUp runUp = RunUp.asRun(setup.leadIn(), rep.details());
+    if (runUp == null || !courses.contains(new Course(setup.poles(), runUp))) {
+      return new NoDrill(poles.contains(setup.poles()) ? Misfit.RUN_UP : Misfit.POLES);
+    }
+    List<Row> found =
+        rows.get(new Cell(setup.poles(), runUp, rep.manoeuvre(), rep.details().dogSide()));
+    if (found == null) {
+      return new NoDrill(Misfit.HANDLING);
+    }
+    List<DrillOfStage> drills = new ArrayList<>(found.size());
+    for (Row row : found) {
+      DrillOfStage nearest = nearest(row, angle);
+      if (nearest != null) {
+        drills.add(nearest);
+      }
+    }
+    if (drills.isEmpty()) {
+      return new NoDrill(Misfit.ANGLE);
+    }
+    return isHelped(rep.details().help()) ? new Helped(drills) : new Counts(drills);
+  }
+
+  private static @Nullable DrillOfStage nearest(Row row, EntryAngle angle) {
+    DrillOfStage nearest = null;
+    double least = row.tolerance();
+    for (DrillOfStage each : row.drills()) {
+      Rung rung = each.drill().rung();
+      double distance = rung.distanceTo(angle);
+      boolean nearer = nearest == null ? distance <= least : distance < least;
+      if (nearer && rung.isOnSideOf(angle)) {
+        nearest = each;
+        least = distance;
+      }
+    }
+    return nearest;
+  }
+
+  private static boolean isHelped(@Nullable Help help) {
+    return switch (help) {
+      case null -> false;
+      case NONE -> false;
+      case LURE, GUIDE, CUE -> true;
+    };
+  }
+}
