@@ -82,9 +82,13 @@ public final class Poleward {
   }
 
   private static void show(Settings settings, Composition service) throws InterruptedException {
-    try {
-      new DemoClub(address(settings, service), settings.data().resolve("demo.key"), System.out)
-          .show(Files.readString(settings.hostKey()).strip(), Clock.systemUTC());
+    try (DemoClub club =
+        new DemoClub(
+            address(settings, service),
+            settings.data().resolve("demo.key"),
+            DemoClub.SEASON_WEEKS,
+            System.out)) {
+      club.show(Files.readString(settings.hostKey()).strip(), Clock.systemUTC());
     } catch (IOException e) {
       System.err.println("poleward: the demo could not be shown: " + e.getMessage());
     }
@@ -107,10 +111,13 @@ public final class Poleward {
               Optional.empty(),
               0);
       SecureRandom random = new SecureRandom();
-      try (Composition service =
-          Composition.start(settings, Clock.systemUTC(), random::nextBytes)) {
-        DemoClub club =
-            new DemoClub(address(settings, service), folder.resolve("demo.key"), nowhere());
+      try (Composition service = Composition.start(settings, Clock.systemUTC(), random::nextBytes);
+          DemoClub club =
+              new DemoClub(
+                  address(settings, service),
+                  folder.resolve("demo.key"),
+                  DemoClub.SHORT_SEASON_WEEKS,
+                  nowhere())) {
         club.show(Files.readString(settings.hostKey()).strip(), Clock.systemUTC());
         club.practise(Clock.systemUTC(), PRACTICE_ROUNDS);
       }

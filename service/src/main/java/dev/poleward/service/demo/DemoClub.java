@@ -1,102 +1,83 @@
 package dev.poleward.service.demo;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.net.URI;
-import java.net.http.HttpClient;
-import java.net.http.HttpRequest;
-import java.net.http.HttpRequest.BodyPublishers;
-import java.net.http.HttpResponse;
-import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.time.Clock;
-import java.time.Duration;
-import java.time.OffsetDateTime;
-import java.time.ZoneOffset;
-import java.time.temporal.ChronoUnit;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.LocalTime;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 
-/** Fills the service with an invented club and says what to look at. For one thread. */
-public final class DemoClub {
+/**
+ * Fills the service with an invented club and says what to look at. For one thread.
+ *
+ * <p>The club's first day is kept where everything else is, in its record: it is the time of its
+ * registration. So every start tells the same season to the letter, on whatever day; what is there
+ * already is not sent again, and what an earlier start did not come to is.
+ */
+public final class DemoClub implements AutoCloseable {
 
-  private static final long SEED = 20_260_504L;
+  /** Weeks of a whole season. */
+  public static final int SEASON_WEEKS = 24;
+
+  /** The fewest weeks in which everything happens that the guide shows. */
+  public static final int SHORT_SEASON_WEEKS = 4;
+
+  /** The club. */
+  static final String CLUB = "saltmarsh";
+
+  private static final String REGISTRATION = "demo-club";
+  private static final LocalTime REGISTERED_AT = LocalTime.of(9, 0);
   private static final int BATCH = 500;
-  private static final long WEEKS = 8;
-  private static final Duration ANSWER_MAX = Duration.ofSeconds(60);
-  private static final ObjectMapper JSON = new ObjectMapper();
+  private static final String JSON = "application/json";
 
-  private final HttpClient client = HttpClient.newHttpClient();
+  private final DemoClient client;
   private final URI service;
+  private final String club;
   private final Path keyFile;
+  private final int weeks;
   private final PrintStream out;
 
   /**
    * A demo of the service at that address.
    *
-   * @param keyFile where the club's access key is kept for the next start
+   * @param keyFile where the club's access key is kept for whoever looks at it
+   * @param weeks how long the season is
    */
-  public DemoClub(URI service, Path keyFile, PrintStream out) {
+  public DemoClub(URI service, Path keyFile, int weeks, PrintStream out) {
+    this(service, CLUB, keyFile, weeks, out);
+  }
+
+  /** A demo in a club of another name. */
+  DemoClub(URI service, String club, Path keyFile, int weeks, PrintStream out) {
+    this.client = new DemoClient(service);
     this.service = service;
+    this.club = club;
     this.keyFile = keyFile;
+    this.weeks = weeks;
     this.out = out;
   }
 
   /**
-   * Posts the club, unless it is there, and prints what to look at.
+   * Posts what is not there yet, and prints what to look at.
    *
    * @throws IOException when the service does not answer as it should
    */
   public void show(String hostKey, Clock clock) throws IOException, InterruptedException {
-    if (Files.exists(keyFile)) {
-      out.println("The club is there already; nothing is posted.");
-    } else {
-      post(hostKey, clock);
-    }
-    new DemoGuide(service, keyFile, out).print();
-  }
-
-  private void post(String hostKey, Clock clock) throws IOException, InterruptedException {
-    ObjectNode club =
-        JsonNodeFactory.instance
-            .objectNode()
-            .put("id", "demo-club")
-            .put("club", DemoEvents.CLUB)
-            .put("name", "Saltmarsh Weavers")
-            .put("timeZone", "Europe/Lisbon");
-    JsonNode registered = send("/v1/clubs", hostKey, "application/json", club);
-    JsonNode accessKey = registered.get("accessKey");
-    if (accessKey == null) {
-      throw new IOException(
-          "the club " + DemoEvents.CLUB + " is here, but its key is not in " + keyFile);
-    }
-    List<ObjectNode> events = DemoEvents.of(SEED, begin(clock));
-    for (int from = 0; from < events.size(); from += BATCH) {
-      ArrayNode batch = JsonNodeFactory.instance.arrayNode();
-      batch.addAll(events.subList(from, Math.min(events.size(), from + BATCH)));
-      JsonNode answer =
-          send(
-              "/v1/clubs/" + DemoEvents.CLUB + "/events",
-              accessKey.textValue(),
-              "application/cloudevents-batch+json",
-              batch);
-      if (!answer.path("refused").isEmpty()) {
-        throw new IOException("the service refused some events: " + answer.path("refused"));
-      }
-      out.printf("posted %d of %d events%n", from + batch.size(), events.size());
-    }
-    // Last, so that a demo that was stopped half-way says so instead of showing half a club.
-    Files.createFile(
-        keyFile,
-        PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rw-------")));
-    Files.writeString(keyFile, accessKey.textValue());
+    LocalDate firstDay = firstDay(hostKey, clock);
+    String key = key(hostKey, clock.instant());
+    post(key, OfflinePhones.asDelivered(Season.of(firstDay, weeks)));
+    new DemoGuide(service, club, keyFile, lastSession()).print(out);
   }
 
   /**
@@ -107,56 +88,125 @@ public final class DemoClub {
    */
   public void practise(Clock clock, int rounds) throws IOException, InterruptedException {
     String key = Files.readString(keyFile);
-    String club = "/v1/clubs/" + DemoEvents.CLUB;
     for (int round = 0; round < rounds; round++) {
-      for (ObjectNode event : DemoEvents.of(SEED, begin(clock))) {
+      for (ObjectNode event : Season.of(firstDayOfNewClub(clock), weeks)) {
         event.put("id", "practice-" + round + "-" + event.get("id").textValue());
-        send(club + "/events", key, "application/cloudevents+json", event);
+        client.send(path("/events"), key, "application/cloudevents+json", event);
       }
-      read(club + "/dogs/juniper/reps", key);
-      read(club + "/sessions/s-3-1", key);
-      read(club + "/waiting", key);
-      read(club + "/digest", key);
+      for (Sight sight : Sight.all(lastSession())) {
+        client.look(sight.pathIn(path("")), key, sight.form());
+      }
     }
   }
 
-  private static OffsetDateTime begin(Clock clock) {
-    return clock.instant().atOffset(ZoneOffset.UTC).truncatedTo(ChronoUnit.HOURS).minusWeeks(WEEKS);
+  @Override
+  public void close() {
+    client.close();
   }
 
-  private void read(String path, String key) throws IOException, InterruptedException {
-    HttpRequest request =
-        HttpRequest.newBuilder(service.resolve(path))
-            .timeout(ANSWER_MAX)
-            .header("Authorization", "Bearer " + key)
-            .build();
-    int status = client.send(request, BodyHandlers.discarding()).statusCode();
-    if (status != 200) {
-      throw new IOException(path + " was answered " + status);
+  private String path(String below) {
+    return "/v1/clubs/" + club + below;
+  }
+
+  private String lastSession() {
+    return Season.classSession(weeks);
+  }
+
+  /** The season ends yesterday, seen from the first start. */
+  private LocalDate firstDayOfNewClub(Clock clock) {
+    return LocalDate.ofInstant(clock.instant(), Season.ZONE).minusWeeks(weeks);
+  }
+
+  private LocalDate firstDay(String hostKey, Clock clock) throws IOException, InterruptedException {
+    Optional<JsonNode> known = client.find(path(""), hostKey);
+    if (known.isEmpty()) {
+      LocalDate firstDay = firstDayOfNewClub(clock);
+      register(hostKey, firstDay);
+      return firstDay;
     }
+    if (!known.get().path("event").asText().equals(REGISTRATION)) {
+      throw new IOException(
+          "there is a club %s already that is not the demo's; give the demo another --data folder"
+              .formatted(club));
+    }
+    Instant registered = Instant.parse(known.get().path("registered").textValue());
+    return LocalDate.ofInstant(registered, Season.ZONE);
   }
 
-  private JsonNode send(String path, String key, String mediaType, JsonNode body)
+  private void register(String hostKey, LocalDate firstDay)
       throws IOException, InterruptedException {
-    HttpRequest request =
-        HttpRequest.newBuilder(service.resolve(path))
-            .timeout(ANSWER_MAX)
-            .header("Authorization", "Bearer " + key)
-            .header("Content-Type", mediaType)
-            .POST(BodyPublishers.ofString(written(body)))
-            .build();
-    HttpResponse<String> response = client.send(request, BodyHandlers.ofString());
-    if (response.statusCode() >= 300) {
-      throw new IOException(path + " was answered " + response.statusCode() + response.body());
-    }
-    return JSON.readTree(response.body());
+    ObjectNode registration =
+        JsonNodeFactory.instance
+            .objectNode()
+            .put("id", REGISTRATION)
+            .put(
+                "time",
+                firstDay
+                    .atTime(REGISTERED_AT)
+                    .atZone(Season.ZONE)
+                    .toOffsetDateTime()
+                    .toInstant()
+                    .toString())
+            .put("club", club)
+            .put("name", "Saltmarsh Weavers")
+            .put("timeZone", Season.ZONE.getId());
+    keep(client.send("/v1/clubs", hostKey, JSON, registration));
   }
 
-  private static String written(JsonNode body) {
-    try {
-      return JSON.writeValueAsString(body);
-    } catch (JsonProcessingException e) {
-      throw new IllegalStateException("a tree can be written", e);
+  /** The club's key; a new one where an earlier start was stopped before it could be kept. */
+  private String key(String hostKey, Instant now) throws IOException, InterruptedException {
+    if (!Files.exists(keyFile)) {
+      ObjectNode wish =
+          JsonNodeFactory.instance.objectNode().put("id", "demo-key-" + now.toEpochMilli());
+      wish.putArray("scopes")
+          .add("club:manage")
+          .add("records:write")
+          .add("records:read")
+          .add("timing:push");
+      keep(client.send(path("/access-keys"), hostKey, JSON, wish));
+    }
+    return Files.readString(keyFile);
+  }
+
+  private void keep(JsonNode answer) throws IOException {
+    JsonNode accessKey = answer.get("accessKey");
+    if (accessKey == null) {
+      throw new IOException("the club's key was shown to somebody else");
+    }
+    Files.deleteIfExists(keyFile);
+    Files.createFile(
+        keyFile,
+        PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rw-------")));
+    Files.writeString(keyFile, accessKey.textValue());
+  }
+
+  private void post(String key, List<ObjectNode> season) throws IOException, InterruptedException {
+    Set<String> there = client.eventsOf(path(""), key);
+    List<ObjectNode> missing =
+        season.stream().filter(event -> !there.contains(event.get("id").textValue())).toList();
+    if (missing.isEmpty()) {
+      out.println("The club is here already, with all its events; nothing is posted.");
+      return;
+    }
+    out.println(
+        missing.size() == season.size()
+            ? "Posting %d events of %d weeks.".formatted(season.size(), weeks)
+            : "An earlier start was stopped half-way; posting what is missing.");
+    for (int from = 0; from < missing.size(); from += BATCH) {
+      List<ObjectNode> part = missing.subList(from, Math.min(missing.size(), from + BATCH));
+      ArrayNode batch = JsonNodeFactory.instance.arrayNode().addAll(part);
+      JsonNode answer =
+          client.send(path("/events"), key, "application/cloudevents-batch+json", batch);
+      if (!answer.path("refused").isEmpty() || !answer.path("contradicted").isEmpty()) {
+        throw new IOException("the service did not take some events: " + answer);
+      }
+      out.printf(
+          "  %5d of %d, %d new, %d of them waiting for others, %d sent before%n",
+          from + part.size(),
+          missing.size(),
+          answer.path("accepted").asInt(),
+          answer.path("waiting").asInt(),
+          answer.path("repeated").asInt());
     }
   }
 }

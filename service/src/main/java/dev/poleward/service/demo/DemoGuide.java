@@ -3,46 +3,56 @@ package dev.poleward.service.demo;
 import java.io.PrintStream;
 import java.net.URI;
 import java.nio.file.Path;
-import java.util.LinkedHashMap;
-import java.util.Map;
 
-/** Says what there is to see in the demo. */
+/** Says what there is to see in the demo, as lines for a shell. */
 final class DemoGuide {
 
-  private final URI service;
-  private final Path keyFile;
-  private final PrintStream out;
+  private static final String JSON = "application/json";
 
-  DemoGuide(URI service, Path keyFile, PrintStream out) {
+  private final URI service;
+  private final String club;
+  private final Path keyFile;
+  private final String session;
+
+  DemoGuide(URI service, String club, Path keyFile, String session) {
     this.service = service;
-    this.keyFile = keyFile;
-    this.out = out;
+    this.club = club;
+    this.keyFile = keyFile.toAbsolutePath().normalize();
+    this.session = session;
   }
 
-  void print() {
-    Map<String, String> sights = new LinkedHashMap<>();
-    sights.put("the dogs", "dogs");
-    sights.put("Juniper's reps, each with what stood when it was run", "dogs/juniper/reps?limit=3");
-    sights.put("one session as it stands", "sessions/s-3-1");
-    sights.put("who is in the class", "classes/evening");
-    sights.put("the record as it was written", "events?after=0&limit=5");
-    sights.put("its fingerprint", "digest");
+  void print(PrintStream out) {
     out.println();
-    out.println("Look around:");
+    out.println(
+        "All of it can be read, by somebody who has the key of the club. In another terminal:");
     out.println();
-    out.printf("  KEY=$(cat '%s')%n", keyFile.toAbsolutePath());
-    sights.forEach(
-        (what, path) -> {
-          out.printf("%n  # %s%n", what);
-          out.printf(
-              "  curl -s -H \"Authorization: Bearer $KEY\" '%s'%n",
-              service.resolve("/v1/clubs/" + DemoEvents.CLUB + "/" + path));
-        });
-    out.printf("%n  # the same reps as a table%n");
-    out.printf(
-        "  curl -s -H \"Authorization: Bearer $KEY\" -H 'Accept: text/csv' '%s'%n",
-        service.resolve("/v1/clubs/" + DemoEvents.CLUB + "/dogs/juniper/reps"));
-    out.printf("%n  # the contract%n  curl -s '%s'%n%n", service.resolve("/openapi.yaml"));
+    out.printf("  api='%s'%n", service.resolve("/v1/clubs/" + club));
+    out.printf("  demo='%s'%n", keyFile.getParent());
+    out.printf("  auth=\"Authorization: Bearer $(cat \"$demo/%s\")\"%n", keyFile.getFileName());
+    for (Sight sight : Sight.all(session)) {
+      out.printf("%n  # %s%n  %s%n", sight.what(), command(sight));
+    }
+    out.println();
+    out.printf("In a browser: %s explains the API.%n", service.resolve("/docs"));
     out.println("Stop with Ctrl-C; start again to find everything as it was.");
+  }
+
+  private String command(Sight sight) {
+    StringBuilder line = new StringBuilder("curl -sS");
+    if (sight.needsKey()) {
+      line.append(" -H \"$auth\"");
+    }
+    if (!sight.form().equals(JSON) && sight.needsKey()) {
+      line.append(" -H 'Accept: ").append(sight.form()).append('\'');
+    }
+    if (sight.file().isEmpty()) {
+      // Or the prompt of the shell would stand behind the answer.
+      line.append(" -w '\\n'");
+    } else {
+      line.append(" -o \"$demo/").append(sight.file()).append('"');
+    }
+    line.append(" \"");
+    line.append(sight.needsKey() ? sight.pathIn("$api") : service.resolve(sight.pathIn("")));
+    return line.append('"').toString();
   }
 }

@@ -1,0 +1,58 @@
+package dev.poleward.service.demo;
+
+import java.util.List;
+
+/**
+ * Something to look at.
+ *
+ * @param what it is, in words
+ * @param path below the club's, or from the root where it begins with {@code //}
+ * @param form the media type that is asked for
+ * @param file what to save it as; empty where it is read in the terminal
+ */
+record Sight(String what, String path, String form, String file) {
+
+  private static final String JSON = "application/json";
+  private static final String ROOT = "//";
+
+  /** What there is to see, the best first. */
+  static List<Sight> all(String session) {
+    return List.of(
+        new Sight(
+            "Juniper's entries by angle, a panel for each entry side",
+            "/dogs/juniper/angle-mastery?poles=4",
+            "image/png",
+            "juniper-curve.png"),
+        new Sight(
+            "the same on a clock face",
+            "/dogs/juniper/angle-mastery?poles=4&picture=clock",
+            "image/svg+xml",
+            "juniper-clock.svg"),
+        new Sight(
+            "Pebble, who takes misses to heart",
+            "/dogs/pebble/angle-mastery?poles=4",
+            "image/png",
+            "pebble-curve.png"),
+        new Sight(
+            "Juniper in numbers, at another level",
+            "/dogs/juniper/angle-mastery?poles=4&level=0.9",
+            JSON,
+            ""),
+        new Sight("Wren's reps, for a spreadsheet", "/dogs/wren/reps", "text/csv", "wren.csv"),
+        new Sight("what waits for something nobody has told yet", "/waiting", JSON, ""),
+        new Sight("the last class as it stands", "/sessions/" + session, JSON, ""),
+        new Sight("the record, event by event", "/events?after=0&limit=3", JSON, ""),
+        new Sight("its fingerprint", "/digest", JSON, ""),
+        new Sight("what can be asked and sent, for programs", ROOT + "openapi.yaml", "*/*", ""));
+  }
+
+  /** Where it is. */
+  String pathIn(String club) {
+    return path.startsWith(ROOT) ? path.substring(1) : club + path;
+  }
+
+  /** Whether it belongs to the club, so that its key is needed. */
+  boolean needsKey() {
+    return !path.startsWith(ROOT);
+  }
+}
