@@ -15,8 +15,10 @@ import dev.poleward.domain.record.PlacedRep;
 import dev.poleward.domain.record.Placement;
 import dev.poleward.domain.record.References;
 import dev.poleward.domain.record.Registry;
+import dev.poleward.domain.record.SuspectedDuplicates;
 import dev.poleward.domain.record.View;
 import dev.poleward.domain.record.Waiting;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -33,6 +35,7 @@ import java.util.TreeSet;
 public final class EveryAnswer {
 
   private static final int LIMIT = 10_000;
+  private static final Duration SUSPECTED_WITHIN = Duration.ofMinutes(2);
 
   private final Placement placement;
   private final Registry registry;
@@ -114,7 +117,11 @@ public final class EveryAnswer {
       }
       case SESSION -> {
         answers.put("session " + id, registry.session(id));
-        answers.put("reps in session " + id, placement.inSession(id));
+        List<PlacedRep> reps = placement.inSession(id);
+        answers.put("reps in session " + id, reps);
+        answers.put(
+            "suspected duplicates in session " + id,
+            SuspectedDuplicates.among(reps, SUSPECTED_WITHIN));
       }
       case REP -> {
         answers.put("rep " + id, placement.ofRep(id));

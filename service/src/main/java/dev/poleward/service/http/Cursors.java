@@ -25,6 +25,15 @@ final class Cursors {
     if (cursor == null) {
       return null;
     }
+    Moment moment = moment(cursor);
+    if (moment == null) {
+      parameters.refuseCursor();
+    }
+    return moment;
+  }
+
+  /** The moment that was {@link #written(Moment)}; null when it is none of ours. */
+  static @Nullable Moment moment(String cursor) {
     int space = cursor.indexOf(' ');
     try {
       Instant time = Instant.parse(cursor.substring(0, Math.max(0, space)));
@@ -35,7 +44,6 @@ final class Cursors {
     } catch (DateTimeException e) {
       // Falls through to the refusal: what is no time and what is none of ours are alike.
     }
-    parameters.refuseCursor();
     return null;
   }
 

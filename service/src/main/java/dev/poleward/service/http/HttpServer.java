@@ -135,6 +135,8 @@ public final class HttpServer implements AutoCloseable {
         routes,
         new SessionRoutes(reads, new SessionShape(shapes, repShape), repList),
         new RepRoutes(reads, placed, repShape, repList));
+    routes.get(
+        "/v1/clubs/{club}/suspected-duplicates", new SuspicionRoutes(reads)::suspectedDuplicates);
     addMastery(
         routes,
         new MasteryRoutes(

@@ -71,7 +71,7 @@ final class SessionRoutes {
   }
 
   /** The session of an opening, when it is that opening which stands. */
-  private static Optional<SessionRecord> standing(
+  static Optional<SessionRecord> standing(
       Registry registry, Fact<SessionOpened> opening, View view) {
     return registry
         .session(opening.event().session())
