@@ -7,7 +7,7 @@ public enum Success {
   /** The entry was made, whatever came after it. */
   ENTRY {
     @Override
-    boolean made(PlacedRep rep) {
+    public boolean made(PlacedRep rep) {
       return switch (rep.outcome()) {
         case CLEAN, POPPED_OUT, BACK_WEAVE, VOID -> true;
         case SKIPPED_POLE -> !Integer.valueOf(1).equals(rep.details().atPole());
@@ -18,7 +18,7 @@ public enum Success {
   /** No fault at all. */
   CLEAN {
     @Override
-    boolean made(PlacedRep rep) {
+    public boolean made(PlacedRep rep) {
       return switch (rep.outcome()) {
         case CLEAN, VOID -> true;
         case MISSED_ENTRY, SKIPPED_POLE, POPPED_OUT, NO_ATTEMPT, BACK_WEAVE -> false;
@@ -27,5 +27,5 @@ public enum Success {
   };
 
   /** Whether a rep counts as made; of a void one, which counts for nothing, it says nothing. */
-  abstract boolean made(PlacedRep rep);
+  public abstract boolean made(PlacedRep rep);
 }

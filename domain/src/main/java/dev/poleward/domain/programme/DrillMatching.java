@@ -1,7 +1,6 @@
 package dev.poleward.domain.programme;
 
 import dev.poleward.domain.event.DogSide;
-import dev.poleward.domain.event.Help;
 import dev.poleward.domain.event.Manoeuvre;
 import dev.poleward.domain.event.Outcome;
 import dev.poleward.domain.layout.EntryAngle;
@@ -112,7 +111,7 @@ public final class DrillMatching {
     if (drills.isEmpty()) {
       return new NoDrill(Misfit.ANGLE);
     }
-    return isHelped(rep.details().help()) ? new Helped(drills) : new Counts(drills);
+    return rep.isHelped() ? new Helped(drills) : new Counts(drills);
   }
 
   private static @Nullable DrillOfStage nearest(Row row, EntryAngle angle) {
@@ -128,13 +127,5 @@ public final class DrillMatching {
       }
     }
     return nearest;
-  }
-
-  private static boolean isHelped(@Nullable Help help) {
-    return switch (help) {
-      case null -> false;
-      case NONE -> false;
-      case LURE, GUIDE, CUE -> true;
-    };
   }
 }

@@ -76,10 +76,10 @@ public sealed interface MovingOnRule {
       implements MovingOnRule {
 
     /** Where a document does not say. */
-    static final double MASTERED_USUAL = 0.9;
+    public static final double MASTERED_USUAL = 0.9;
 
     /** Where a document does not say. */
-    static final double NOT_YET_USUAL = 0.7;
+    public static final double NOT_YET_USUAL = 0.7;
 
     /** Where a document does not say. */
     static final double WRONG_USUAL = 0.1;

@@ -56,7 +56,7 @@ public record RunUp(LeadIn leadIn, @Nullable BackChainStep step, @Nullable JumpT
    *
    * @return null for a wrap that does not say its turn
    */
-  static @Nullable RunUp asRun(LeadIn leadIn, RepDetails said) {
+  public static @Nullable RunUp asRun(LeadIn leadIn, RepDetails said) {
     return switch (leadIn) {
       case NONE -> BARE;
       case TUNNEL -> TUNNEL;

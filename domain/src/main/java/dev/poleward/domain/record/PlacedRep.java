@@ -42,6 +42,15 @@ public record PlacedRep(
     return details.poleSet() == null ? SessionSetups.MAIN : details.poleSet();
   }
 
+  /** Whether the dog was helped: practice of what it did, and no evidence. */
+  public boolean isHelped() {
+    return switch (details.help()) {
+      case null -> false;
+      case NONE -> false;
+      case LURE, GUIDE, CUE -> true;
+    };
+  }
+
   @Override
   public int compareTo(PlacedRep other) {
     return moment.compareTo(other.moment);

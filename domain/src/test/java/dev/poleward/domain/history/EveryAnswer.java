@@ -1,6 +1,7 @@
 package dev.poleward.domain.history;
 
 import dev.poleward.domain.event.TrainingEvent;
+import dev.poleward.domain.judgement.DrillCounts;
 import dev.poleward.domain.mastery.MasteryCurve;
 import dev.poleward.domain.mastery.MasteryQuestion;
 import dev.poleward.domain.programme.ProgrammesFollowed;
@@ -113,6 +114,7 @@ public final class EveryAnswer {
               MasteryCurve.of(reps, question, CurveQuestions.AGED_TO));
         }
         answers.put("reps of dog " + id, placement.ofDog(id));
+        answers.put("drills that dog " + id + " ran", DrillCounts.of(reps));
         answers.put("programmes of dog " + id, ProgrammesFollowed.of(id, registry));
       }
       case SESSION -> {

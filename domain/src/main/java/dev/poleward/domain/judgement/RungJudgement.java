@@ -1,0 +1,52 @@
+package dev.poleward.domain.judgement;
+
+import dev.poleward.domain.programme.Handling;
+import dev.poleward.domain.programme.MovingOnRule;
+import dev.poleward.domain.programme.RungPool;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What a dog's reps say of one rung on one entry side, all its handlings together.
+ *
+ * @param standing how it stands
+ * @param verdict what is to be done
+ * @param cleanRepsToDecide how many more clean reps, well chosen, would move on; 0 when moved on
+ * @param missing listed handlings that were not clean yet, in the programme's order
+ * @param misfits handlings that lag the rest
+ * @param slip the slip that was found and is not made good; null without one
+ */
+public record RungJudgement(
+    RungStanding standing,
+    Verdict verdict,
+    int cleanRepsToDecide,
+    List<Handling> missing,
+    List<Misfit> misfits,
+    @Nullable Slip slip) {
+
+  /** Keeps the lists from changing. */
+  public RungJudgement {
+    missing = List.copyOf(missing);
+    misfits = List.copyOf(misfits);
+  }
+
+  /**
+   * Judges a rung.
+   *
+   * @param listed its handlings
+   * @param watch what looks after it once it is solid
+   * @param reps ascending (time, id), without void and helped ones; those with handlings that are
+   *     not listed are not looked at
+   */
+  public static RungJudgement of(
+      List<Handling> listed, MovingOnRule rule, SlipWatch watch, List<HandledRep> reps) {
+    RungReading reading = new RungReading(listed, rule, watch);
+    reps.forEach(reading::read);
+    return reading.judgement();
+  }
+
+  /** The handlings that a pool of drills lists, each once, in the stage's order. */
+  public static List<Handling> handlingsOf(RungPool pool) {
+    return pool.drills().stream().map(drill -> drill.handling()).distinct().toList();
+  }
+}
