@@ -137,13 +137,15 @@ public final class HttpServer implements AutoCloseable {
         new RepRoutes(reads, placed, repShape, repList));
     routes.get(
         "/v1/clubs/{club}/suspected-duplicates", new SuspicionRoutes(reads)::suspectedDuplicates);
+    RememberedAnswers remembered = new RememberedAnswers();
     addMastery(
         routes,
+        new ProgressRoutes(reads, placed, remembered, new ProgressShape()),
         new MasteryRoutes(
             reads,
             placed,
             new LocalDays(parts.clock()),
-            new RememberedAnswers(),
+            remembered,
             new MasteryShape(),
             new MasteryPictures()));
     return routes;
@@ -228,9 +230,13 @@ public final class HttpServer implements AutoCloseable {
         .get("/v1/clubs/{club}/reps/{rep}", reps::rep);
   }
 
-  private static void addMastery(Routes routes, MasteryRoutes mastery) {
-    routes.get(
-        "/v1/clubs/{club}/dogs/{dog}/angle-mastery", MasteryRoutes.FORMS, mastery::angleMastery);
+  private static void addMastery(Routes routes, ProgressRoutes progress, MasteryRoutes mastery) {
+    routes
+        .get("/v1/clubs/{club}/dogs/{dog}/progress", ProgressRoutes.FORMS, progress::progress)
+        .get(
+            "/v1/clubs/{club}/dogs/{dog}/angle-mastery",
+            MasteryRoutes.FORMS,
+            mastery::angleMastery);
   }
 
   /** Takes no more requests and ends those under way. */
