@@ -38,6 +38,8 @@ record Sight(String what, String path, String form, String file) {
             "/dogs/juniper/angle-mastery?poles=4&level=0.9",
             JSON,
             ""),
+        new Sight("what Sorrel ran, drill by drill", "/dogs/sorrel/progress", JSON, ""),
+        new Sight("reps that two phones may have logged", "/suspected-duplicates", JSON, ""),
         new Sight("Wren's reps, for a spreadsheet", "/dogs/wren/reps", "text/csv", "wren.csv"),
         new Sight("what waits for something nobody has told yet", "/waiting", JSON, ""),
         new Sight("the last class as it stands", "/sessions/" + session, JSON, ""),
