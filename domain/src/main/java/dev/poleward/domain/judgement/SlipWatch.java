@@ -48,8 +48,9 @@ public record SlipWatch(int missWorth, int threshold) {
   }
 
   /**
-   * The watch over what was mastered by a rule: for a slip back to what the rule calls not yet, at
-   * the usual false alarms.
+   * The watch over what was mastered by a rule, at the usual false alarms: for a slip half way back
+   * to what the rule calls not yet. Aimed at the whole way, it would find small slips later and
+   * deep ones about a rep sooner.
    */
   public static SlipWatch after(MovingOnRule rule) {
     return switch (rule) {
@@ -61,7 +62,8 @@ public record SlipWatch(int missWorth, int threshold) {
 
   private static SlipWatch after(double mastered, double notYet) {
     double solid = Math.min(SOLID_MAX, 1 - mastered);
-    return designed(solid, Math.max(solid + SLIP_MIN, 1 - notYet), REPS_BETWEEN_FALSE_ALARMS_USUAL);
+    double halfWay = (solid + 1 - notYet) / 2;
+    return designed(solid, Math.max(solid + SLIP_MIN, halfWay), REPS_BETWEEN_FALSE_ALARMS_USUAL);
   }
 
   /**

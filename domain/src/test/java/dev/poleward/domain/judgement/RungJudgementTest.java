@@ -99,22 +99,22 @@ class RungJudgementTest {
   @Test
   void whatWasSolidSlipsSinceTheFirstOfTheMisses() {
     String solid = "AAAARAAAA" + "AAAAAAAAAAAA";
-    RungJudgement judgement = judged(SEQUENTIAL, solid + "SaRaaaA");
+    RungJudgement judgement = judged(SEQUENTIAL, solid + "SaRaraaA");
 
     assertThat(judgement.standing()).isEqualTo(RungStanding.SLIPPING);
-    assertThat(judgement.slip()).isEqualTo(new Slip(solid.length() + 1, solid.length() + 5));
+    assertThat(judgement.slip()).isEqualTo(new Slip(solid.length() + 1, solid.length() + 6));
     assertThat(judgement.verdict()).isInstanceOf(Verdict.Undecided.class);
     assertThat(judged(SEQUENTIAL, solid + "aRa").standing()).isEqualTo(RungStanding.SOLID);
   }
 
   @Test
   void aSlipWithManyMissesInARowStepsBack() {
-    assertThat(judged(SEQUENTIAL, "AAAARAAAAaaaa").verdict()).isInstanceOf(Verdict.StepBack.class);
+    assertThat(judged(SEQUENTIAL, "AAAARAAAAaaaaa").verdict()).isInstanceOf(Verdict.StepBack.class);
   }
 
   @Test
   void aSlipIsMadeGoodByThePassingOfTheSameTest() {
-    RungJudgement judgement = judged(SEQUENTIAL, "AAAARAAAAaaaa" + "AAAAAAAAA");
+    RungJudgement judgement = judged(SEQUENTIAL, "AAAARAAAAaaaaa" + "AAAAAAAAA");
 
     assertThat(judgement.standing()).isEqualTo(RungStanding.SOLID);
     assertThat(judgement.slip()).isNull();

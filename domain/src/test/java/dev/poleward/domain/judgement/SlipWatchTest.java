@@ -82,9 +82,9 @@ class SlipWatchTest {
   }
 
   @Test
-  void theUsualWatchIsForOneMissInTenThatBecomesThree() {
-    assertThat(SlipWatch.USUAL).isEqualTo(SlipWatch.designed(0.1, 0.3, 500));
-    assertThat(SlipWatch.USUAL).isEqualTo(new SlipWatch(5, 13));
+  void theUsualWatchIsForOneMissInTenThatBecomesTwo() {
+    assertThat(SlipWatch.USUAL).isEqualTo(SlipWatch.designed(0.1, 0.2, 500));
+    assertThat(SlipWatch.USUAL).isEqualTo(new SlipWatch(7, 26));
     assertThat(SlipWatch.after(MovingOnRule.USUAL)).isEqualTo(SlipWatch.USUAL);
     assertThat(SlipWatch.after(new MovingOnRule.Run(6, 3, 0.05))).isEqualTo(SlipWatch.USUAL);
   }
