@@ -63,7 +63,7 @@ final class Fold {
     if (after.contradicted() <= CONTRADICTIONS_KEPT) {
       rows.put(
           RowKeys.contradiction(entry.club(), entry.envelope().id(), after.contradicted()),
-          Rows.whole(entry, entry.recorded()));
+          Rows.asItCame(entry, entry.recorded()));
     }
   }
 
@@ -73,7 +73,7 @@ final class Fold {
     Instant recorded = recorded(entry, before);
     long position = before.position() + 1;
     rows.put(club, entry.envelope().id(), new EventRow(position, place.offset(), hash, 0, 0));
-    byte[] whole = Rows.whole(entry, recorded);
+    byte[] whole = Rows.whole(entry, event, recorded);
     feed(entry, event, position, whole);
     byte[] fact = Rows.factOf(whole);
     boolean secondLogging = announce(club, event, position, recorded);

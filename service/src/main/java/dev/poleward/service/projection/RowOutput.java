@@ -3,6 +3,8 @@ package dev.poleward.service.projection;
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.util.Arrays;
+import java.util.List;
+import java.util.function.BiConsumer;
 import org.jspecify.annotations.Nullable;
 
 /** Writes the bytes of a key or a row. Numbers are big-endian, so that keys sort as they count. */
@@ -55,6 +57,39 @@ final class RowOutput {
     }
     byte[] utf8 = text.getBytes(StandardCharsets.UTF_8);
     return whole(utf8.length).raw(utf8);
+  }
+
+  /** A word by its place in its enum; nothing said is a place of its own. */
+  RowOutput word(@Nullable Enum<?> word) {
+    return octet(word == null ? RowInput.NOTHING : word.ordinal());
+  }
+
+  /** A whole number, as a rule a small one: one byte, or five. */
+  RowOutput small(@Nullable Integer value) {
+    if (value == null) {
+      return octet(RowInput.NOTHING);
+    }
+    if (value >= 0 && value < RowInput.LONG_FORM) {
+      return octet(value);
+    }
+    return octet(RowInput.LONG_FORM).whole(value);
+  }
+
+  /** A number to the last bit. */
+  RowOutput real(@Nullable Double value) {
+    return value == null
+        ? octet(RowInput.NOTHING)
+        : octet(0).number(Double.doubleToRawLongBits(value));
+  }
+
+  /** A list, whose length comes first. */
+  <T> RowOutput list(@Nullable List<T> values, BiConsumer<RowOutput, T> each) {
+    if (values == null) {
+      return whole(-1);
+    }
+    whole(values.size());
+    values.forEach(value -> each.accept(this, value));
+    return this;
   }
 
   RowOutput raw(byte[] value) {

@@ -1,9 +1,5 @@
 package dev.poleward.service.projection;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.ObjectReader;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import dev.poleward.domain.event.Envelope;
 import dev.poleward.domain.event.TrainingEvent;
 import dev.poleward.domain.record.Fact;
@@ -24,12 +20,10 @@ import org.jspecify.annotations.Nullable;
  */
 final class Rows {
 
-  private static final ObjectReader OBJECTS = new ObjectMapper().readerFor(ObjectNode.class);
-
-  private final EventCodec codec;
+  private final PackedEvents events;
 
   Rows(EventCodec codec) {
-    this.codec = codec;
+    this.events = new PackedEvents(codec);
   }
 
   /** First byte of a row that holds an event. */
@@ -53,24 +47,37 @@ final class Rows {
     return Arrays.copyOf(whole, new RowInput(whole).after(EVENT).whole());
   }
 
-  private static RowOutput putFact(RowOutput out, Entry entry, Instant recorded) {
-    out.instant(entry.envelope().time().toInstant())
+  private static void putHead(RowOutput out, Entry entry, Instant recorded) {
+    out.octet(EVENT)
+        .whole(0)
+        .instant(entry.envelope().time().toInstant())
         .instant(recorded)
-        .text(entry.envelope().id())
-        .text(entry.type());
+        .text(entry.envelope().id());
     Sealed sealed = entry.sealed();
     if (sealed == null) {
       out.text(null);
     } else {
       out.text(sealed.person()).text(sealed.keyId()).text(sealed.box());
     }
-    return out.text(entry.data());
   }
 
   /** A row with the whole event, envelope and all. */
-  static byte[] whole(Entry entry, Instant recorded) {
-    Envelope envelope = entry.envelope();
-    RowOutput out = putFact(new RowOutput().octet(EVENT).whole(0), entry, recorded);
+  static byte[] whole(Entry entry, TrainingEvent event, Instant recorded) {
+    RowOutput out = new RowOutput();
+    putHead(out, entry, recorded);
+    PackedEvents.put(out, event, entry.type(), entry.data());
+    return withEnvelope(out, entry.envelope());
+  }
+
+  /** A row with an event as it came, envelope and all. */
+  static byte[] asItCame(Entry entry, Instant recorded) {
+    RowOutput out = new RowOutput();
+    putHead(out, entry, recorded);
+    PackedEvents.putJson(out, entry.type(), entry.data());
+    return withEnvelope(out, entry.envelope());
+  }
+
+  private static byte[] withEnvelope(RowOutput out, Envelope envelope) {
     out.lengthAt(1);
     out.text(envelope.time().toString())
         .text(envelope.source())
@@ -83,47 +90,47 @@ final class Rows {
     return out.done();
   }
 
-  /** What a row holds before its data is understood. */
-  private record Raw(
-      Moment moment, Instant recorded, String type, @Nullable Sealed sealed, String data) {}
+  /** What a row holds before the event itself. */
+  private record Head(Moment moment, Instant recorded, @Nullable Sealed sealed) {}
 
-  private static Raw raw(RowInput in) {
+  private static Head head(RowInput in) {
     in.after(EVENT).whole();
     Instant time = in.instant();
     Instant recorded = in.instant();
     String id = in.text();
-    String type = in.text();
     String person = in.optionalText();
     Sealed sealed = person == null ? null : new Sealed(person, in.text(), in.text());
-    return new Raw(new Moment(time, id), recorded, type, sealed, in.text());
+    return new Head(new Moment(time, id), recorded, sealed);
   }
 
   /** The fact in a row of either kind. */
   Fact<?> readFact(byte[] row) {
-    Raw raw = raw(new RowInput(row));
-    return new Fact<>(raw.moment(), raw.recorded(), event(raw.type(), raw.data()), raw.sealed());
+    RowInput in = new RowInput(row);
+    Head head = head(in);
+    return new Fact<>(head.moment(), head.recorded(), events.read(in), head.sealed());
   }
 
   /** The whole event in a row that {@link #whole} made. */
   Reading.FeedEvent readWhole(long position, byte[] row) {
     RowInput in = new RowInput(row);
-    Raw raw = raw(in);
-    TrainingEvent event = event(raw.type(), raw.data());
+    Head head = head(in);
+    TrainingEvent event = events.read(in);
     return new Reading.FeedEvent(
         position,
-        envelope(raw.moment().id(), in),
+        envelope(head.moment().id(), in),
         EventCodec.typeOf(event),
         event,
-        raw.recorded(),
-        raw.sealed());
+        head.recorded(),
+        head.sealed());
   }
 
-  /** The contradicting event in a row that {@link #whole} made. */
+  /** The contradicting event in a row that {@link #asItCame} made. */
   Reading.Contradiction readContradiction(byte[] row) {
     RowInput in = new RowInput(row);
-    Raw raw = raw(in);
+    Head head = head(in);
+    PackedEvents.Json came = PackedEvents.readJson(in);
     return new Reading.Contradiction(
-        envelope(raw.moment().id(), in), raw.type(), raw.data(), raw.recorded());
+        envelope(head.moment().id(), in), came.type(), came.data(), head.recorded());
   }
 
   private static Envelope envelope(String id, RowInput in) {
@@ -138,27 +145,11 @@ final class Rows {
         time,
         subject,
         dataschema,
-        extensions == null ? Map.of() : Documents.read(object(extensions)));
-  }
-
-  private TrainingEvent event(String type, String data) {
-    TrainingEvent event = codec.decode(type, object(data));
-    if (event == null) {
-      throw new IllegalStateException("a row holds a type that was understood once: " + type);
-    }
-    return event;
+        extensions == null ? Map.of() : Documents.read(PackedEvents.object(extensions)));
   }
 
   /** The event of an entry, or null when its type is not known to this version. */
   @Nullable TrainingEvent understood(Entry entry) {
-    return codec.decode(entry.type(), object(entry.data()));
-  }
-
-  static ObjectNode object(String json) {
-    try {
-      return OBJECTS.readValue(json);
-    } catch (JsonProcessingException e) {
-      throw new IllegalArgumentException("recorded data is a JSON object", e);
-    }
+    return events.understood(entry.type(), entry.data());
   }
 }
