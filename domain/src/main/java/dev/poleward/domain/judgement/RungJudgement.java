@@ -4,6 +4,7 @@ import dev.poleward.domain.programme.Handling;
 import dev.poleward.domain.programme.MovingOnRule;
 import dev.poleward.domain.programme.RungPool;
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -40,9 +41,19 @@ public record RungJudgement(
    */
   public static RungJudgement of(
       List<Handling> listed, MovingOnRule rule, SlipWatch watch, List<HandledRep> reps) {
-    RungReading reading = new RungReading(listed, rule, watch);
+    RungReading reading = new RungReading(listed, rule, Optional.of(watch));
     reps.forEach(reading::read);
     return reading.judgement();
+  }
+
+  /** The same where failing costs nothing: whoever would step back stays. */
+  RungJudgement withoutSteppingBack() {
+    return switch (verdict) {
+      case Verdict.StepBack(Evidence evidence, int _) ->
+          new RungJudgement(
+              standing, new Verdict.Hold(evidence), cleanRepsToDecide, missing, misfits, slip);
+      case Verdict.Hold _, Verdict.Undecided _, Verdict.MoveOn _ -> this;
+    };
   }
 
   /** The handlings that a pool of drills lists, each once, in the stage's order. */

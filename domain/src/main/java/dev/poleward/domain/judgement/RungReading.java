@@ -5,6 +5,7 @@ import dev.poleward.domain.programme.MovingOnRule;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
@@ -14,7 +15,9 @@ final class RungReading {
   private final List<Handling> listed;
   private final MovingOnRule rule;
   private final MovingOnTest test;
-  private final SlipWatch watch;
+
+  /** Empty where what was shown once stays shown. */
+  private final Optional<SlipWatch> watch;
 
   /** Reps since the first, or since a slip was found. */
   private final List<HandledRep> reps = new ArrayList<>();
@@ -25,7 +28,9 @@ final class RungReading {
   private int missesInARow;
   private Evidence evidence;
 
-  /** While solid, how far the watch has risen; else null. */
+  private boolean solid;
+
+  /** While solid and watched, how far the watch has risen; else null. */
   private @Nullable CusumScore score;
 
   /** Index of the rep at which the watch left 0 for the last time. */
@@ -33,7 +38,7 @@ final class RungReading {
 
   private @Nullable Slip slip;
 
-  RungReading(List<Handling> listed, MovingOnRule rule, SlipWatch watch) {
+  RungReading(List<Handling> listed, MovingOnRule rule, Optional<SlipWatch> watch) {
     this.listed = listed;
     this.rule = rule;
     this.test = MovingOnTest.of(rule);
@@ -49,21 +54,32 @@ final class RungReading {
       }
       boolean steppedBack = stepsBack();
       missesInARow = rep.clean() ? 0 : missesInARow + 1;
-      if (score == null) {
+      if (!solid) {
         // Whoever steps back comes again later, and is tested anew.
         learn((steppedBack ? test.begun() : evidence).with(rep.clean()));
-      } else {
-        look(score, watch.seen(score, rep.clean()));
+      } else if (score != null && watch.isPresent()) {
+        look(score, watch.get().seen(score, rep.clean()));
       }
     }
     read++;
   }
 
+  boolean isSolid() {
+    return solid;
+  }
+
+  /** Takes it for moved on from, whatever was read. */
+  void alreadySolid() {
+    solid = true;
+    slip = null;
+    score = watch.map(SlipWatch::begun).orElse(null);
+    cleanOnce.addAll(listed);
+  }
+
   private void learn(Evidence seen) {
     evidence = seen;
     if (seen.decision() == Decision.MOVE_ON && missing().isEmpty()) {
-      score = watch.begun();
-      slip = null;
+      alreadySolid();
     }
   }
 
@@ -72,6 +88,7 @@ final class RungReading {
     score = seen;
     if (seen.sounds()) {
       slip = new Slip(since, read);
+      solid = false;
       score = null;
       evidence = test.begun();
       reps.clear();
@@ -90,14 +107,14 @@ final class RungReading {
     return new RungJudgement(
         standing(),
         verdict(),
-        score != null ? 0 : cleanRepsToDecide(),
+        solid ? 0 : cleanRepsToDecide(),
         missing(),
         Misfit.among(listed, reps, rule.wrongMisfit()),
         slip);
   }
 
   private RungStanding standing() {
-    if (score != null) {
+    if (solid) {
       return RungStanding.SOLID;
     }
     if (slip != null) {
@@ -107,7 +124,7 @@ final class RungReading {
   }
 
   private Verdict verdict() {
-    if (score != null) {
+    if (solid) {
       return new Verdict.MoveOn(evidence);
     }
     if (stepsBack()) {

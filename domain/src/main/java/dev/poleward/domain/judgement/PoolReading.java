@@ -1,0 +1,179 @@
+package dev.poleward.domain.judgement;
+
+import dev.poleward.domain.programme.Drill;
+import dev.poleward.domain.programme.DrillOfStage;
+import dev.poleward.domain.programme.RungPool;
+import dev.poleward.domain.programme.Stage;
+import dev.poleward.domain.programme.StageKind;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/** Reads the reps of what one verdict is about, as they come. For one thread. */
+final class PoolReading {
+
+  private static final double SECONDS_A_DAY = 86_400;
+
+  private final Stage stage;
+  private final RungPool pool;
+  private final RungReading rung;
+  private final Map<Drill, DrillTally> tallies = new HashMap<>();
+
+  /** When each rep that the rung has read was run: a slip is told by its number. */
+  private final List<Instant> times = new ArrayList<>();
+
+  private @Nullable Instant movedOn;
+  private @Nullable Instant practised;
+
+  /** What the reps so far say; null when there was one since. */
+  private @Nullable RungJudgement judged;
+
+  private PoolReading(Stage stage, RungPool pool, RungReading rung) {
+    this.stage = stage;
+    this.pool = pool;
+    this.rung = rung;
+    pool.drills().forEach(drill -> tallies.put(drill, new DrillTally()));
+  }
+
+  static PoolReading begun(Stage stage, RungPool pool) {
+    return new PoolReading(
+        stage,
+        pool,
+        new RungReading(RungJudgement.handlingsOf(pool), stage.terms().rule(), watch(stage)));
+  }
+
+  /** A failed probe costs nothing: what a probe has shown stays shown. */
+  private static Optional<SlipWatch> watch(Stage stage) {
+    return stage.terms().kind() == StageKind.PROBE
+        ? Optional.empty()
+        : Optional.of(SlipWatch.after(stage.terms().rule()));
+  }
+
+  Stage stage() {
+    return stage;
+  }
+
+  RungPool pool() {
+    return pool;
+  }
+
+  boolean isSolid() {
+    return rung.isSolid();
+  }
+
+  boolean isBehind() {
+    return movedOn != null;
+  }
+
+  @Nullable Instant practised() {
+    return practised;
+  }
+
+  /** Whether what this has read would be read alike for another pool. */
+  boolean isJudgedLike(PoolReading other) {
+    return pool.equals(other.pool)
+        && stage.id().equals(other.stage.id())
+        && stage.terms().equals(other.stage.terms());
+  }
+
+  /** Takes for moved on from what an earlier programme has moved on from. */
+  void alreadySolid(Instant since, @Nullable Instant last) {
+    rung.alreadySolid();
+    movedOn = since;
+    practised = last;
+    judged = null;
+  }
+
+  @Nullable Instant movedOn() {
+    return movedOn;
+  }
+
+  void ran(Drill drill, boolean clean, Instant time) {
+    tally(drill).ran(clean, time);
+    rung.read(new HandledRep(drill.handling(), clean));
+    times.add(time);
+    judged = null;
+    if (movedOn == null && rung.isSolid()) {
+      movedOn = time;
+    }
+  }
+
+  void helped(Drill drill, Instant time) {
+    tally(drill).helped(time);
+  }
+
+  private DrillTally tally(Drill drill) {
+    DrillTally tally = tallies.get(drill);
+    if (tally == null) {
+      throw new IllegalArgumentException("not a drill of this rung: " + drill);
+    }
+    return tally;
+  }
+
+  /** It, or something that asks for more of the same, was run. */
+  void practised(Instant time) {
+    practised = time;
+  }
+
+  /** Days without practice until then; at least 0, and 0 when it was never practised. */
+  double daysAway(Instant until) {
+    return practised == null
+        ? 0
+        : Math.max(0, Duration.between(practised, until).toSeconds() / SECONDS_A_DAY);
+  }
+
+  RungJudgement judgement() {
+    RungJudgement known = judged;
+    if (known == null) {
+      known = rung.judgement();
+      if (stage.terms().kind() == StageKind.PROBE) {
+        known = known.withoutSteppingBack();
+      }
+      judged = known;
+    }
+    return known;
+  }
+
+  PoolStanding standing(boolean passedOver, double dueAfterDays, Instant agedTo) {
+    RungJudgement judgement = judgement();
+    Instant dueOn = dueOn(dueAfterDays);
+    DrillState state = state(judgement.standing(), dueOn, agedTo);
+    Slip slip = judgement.slip();
+    List<DrillStanding> drills =
+        pool.drills().stream()
+            .map(drill -> tally(drill).standing(new DrillOfStage(stage.id(), drill), state))
+            .toList();
+    return new PoolStanding(
+        stage,
+        pool,
+        state,
+        judgement,
+        drills,
+        passedOver && movedOn == null,
+        movedOn,
+        practised,
+        dueOn,
+        slip == null ? null : times.get(slip.since()));
+  }
+
+  /** Probes were a look ahead: nobody has to keep them up. */
+  private @Nullable Instant dueOn(double dueAfterDays) {
+    return practised == null || !rung.isSolid() || stage.terms().kind() == StageKind.PROBE
+        ? null
+        : practised.plusSeconds(Math.round(dueAfterDays * SECONDS_A_DAY));
+  }
+
+  private static DrillState state(RungStanding standing, @Nullable Instant dueOn, Instant agedTo) {
+    return switch (standing) {
+      case UNTOUCHED -> DrillState.UNTOUCHED;
+      case LEARNING -> DrillState.LEARNING;
+      case SLIPPING -> DrillState.SLIPPING;
+      case SOLID -> dueOn != null && dueOn.isBefore(agedTo) ? DrillState.DUE : DrillState.SOLID;
+    };
+  }
+}

@@ -1,0 +1,277 @@
+package dev.poleward.domain.judgement;
+
+import dev.poleward.domain.event.Outcome;
+import dev.poleward.domain.programme.Drill;
+import dev.poleward.domain.programme.DrillMatch;
+import dev.poleward.domain.programme.DrillMatching;
+import dev.poleward.domain.programme.DrillOfStage;
+import dev.poleward.domain.programme.Programme;
+import dev.poleward.domain.programme.RungPool;
+import dev.poleward.domain.programme.Stage;
+import dev.poleward.domain.programme.StageKind;
+import dev.poleward.domain.record.PlacedRep;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Reads a dog's reps one after the other, ascending by (time, id), and tells at any time where it
+ * stands. For one thread.
+ */
+public final class StandingReading {
+
+  private final Programme programme;
+  private final DrillMatching matching;
+  private final Map<DrillOfStage, PoolReading> pools = new HashMap<>();
+  private final Map<String, List<PoolReading>> poolsOfStages = new HashMap<>();
+
+  /** What is kept fresh by a rep there, itself included. */
+  private final Map<PoolReading, List<PoolReading>> kept = new HashMap<>();
+
+  /** Ids of stages before the one where the dog was said to start. */
+  private final Set<String> passedOver;
+
+  private final List<Return> returns = new ArrayList<>();
+
+  private StandingReading(Programme programme, @Nullable String startStage) {
+    this.programme = programme;
+    this.matching = DrillMatching.of(programme);
+    this.passedOver = passedOver(programme, startStage);
+    for (Stage stage : programme.stages()) {
+      List<PoolReading> ofStage = new ArrayList<>();
+      for (RungPool pool : stage.pools()) {
+        PoolReading reading = PoolReading.begun(stage, pool);
+        ofStage.add(reading);
+        pool.drills().forEach(drill -> pools.put(new DrillOfStage(stage.id(), drill), reading));
+      }
+      poolsOfStages.put(stage.id(), ofStage);
+    }
+  }
+
+  /**
+   * Before the first rep.
+   *
+   * @param startStage where the dog was said to start; null for the beginning
+   */
+  public static StandingReading begun(Programme programme, @Nullable String startStage) {
+    return new StandingReading(programme, startStage);
+  }
+
+  /**
+   * Goes on under another programme, or another version: what was learned stays learned. A rung
+   * that the new one judges exactly as the old one goes on where it was. Any other is taken for
+   * moved on from when all its drills were, whatever the rules of then; else its evidence begins
+   * anew.
+   */
+  public StandingReading under(Programme other, @Nullable String startStage) {
+    StandingReading next = new StandingReading(other, startStage);
+    Map<Drill, PoolReading> solid = solidDrills();
+    next.poolsOfStages.forEach(
+        (stage, ofStage) ->
+            ofStage.replaceAll(
+                begun -> {
+                  PoolReading goingOn = goesOn(other, begun);
+                  if (goingOn != null) {
+                    begun.pool().drills().forEach(d -> next.pools.put(of(stage, d), goingOn));
+                    return goingOn;
+                  }
+                  takeOver(begun, solid);
+                  return begun;
+                }));
+    next.returns.addAll(returns);
+    return next;
+  }
+
+  private static DrillOfStage of(String stage, Drill drill) {
+    return new DrillOfStage(stage, drill);
+  }
+
+  private @Nullable PoolReading goesOn(Programme other, PoolReading begun) {
+    if (!programme.id().equals(other.id())) {
+      return null;
+    }
+    return poolsOfStages.getOrDefault(begun.stage().id(), List.of()).stream()
+        .filter(begun::isJudgedLike)
+        .findFirst()
+        .orElse(null);
+  }
+
+  private Map<Drill, PoolReading> solidDrills() {
+    Map<Drill, PoolReading> solid = new HashMap<>();
+    for (Stage stage : programme.stages()) {
+      for (PoolReading pool : poolsOf(stage)) {
+        if (pool.isSolid()) {
+          pool.pool().drills().forEach(drill -> solid.putIfAbsent(drill, pool));
+        }
+      }
+    }
+    return solid;
+  }
+
+  private static void takeOver(PoolReading begun, Map<Drill, PoolReading> solid) {
+    Instant since = null;
+    Instant last = null;
+    for (Drill drill : begun.pool().drills()) {
+      PoolReading before = solid.get(drill);
+      if (before == null || before.movedOn() == null) {
+        return;
+      }
+      since = later(since, before.movedOn());
+      last = later(last, before.practised());
+    }
+    if (since != null) {
+      begun.alreadySolid(since, last);
+    }
+  }
+
+  private static @Nullable Instant later(@Nullable Instant one, @Nullable Instant other) {
+    if (one == null || other == null) {
+      return one == null ? other : one;
+    }
+    return one.isAfter(other) ? one : other;
+  }
+
+  private static Set<String> passedOver(Programme programme, @Nullable String startStage) {
+    Set<String> before = new HashSet<>();
+    if (startStage != null && programme.stage(startStage).isPresent()) {
+      for (Stage stage : programme.inOrder()) {
+        if (stage.id().equals(startStage)) {
+          break;
+        }
+        before.add(stage.id());
+      }
+    }
+    return before;
+  }
+
+  /** The programme that is followed. */
+  public Programme programme() {
+    return programme;
+  }
+
+  /** Where a rep belongs. */
+  public DrillMatch match(PlacedRep rep) {
+    return matching.match(rep);
+  }
+
+  /** Reads a rep. */
+  public StandingReading read(PlacedRep rep) {
+    return read(match(rep), rep.outcome() == Outcome.CLEAN, rep.moment().time());
+  }
+
+  /** Reads a rep whose drills are known. */
+  public StandingReading read(DrillMatch match, boolean clean, Instant time) {
+    switch (match) {
+      case DrillMatch.Counts(List<DrillOfStage> drills) -> drills.forEach(d -> ran(d, clean, time));
+      case DrillMatch.Helped(List<DrillOfStage> drills) ->
+          drills.forEach(each -> pool(each).helped(each.drill(), time));
+      case DrillMatch.Voided _, DrillMatch.NoDrill _ -> {
+        // Nothing that a programme could say anything of.
+      }
+    }
+    return this;
+  }
+
+  private void ran(DrillOfStage drill, boolean clean, Instant time) {
+    PoolReading pool = pool(drill);
+    double away = pool.daysAway(time);
+    if (pool.isSolid() && away >= Returns.DAYS_AWAY_MIN) {
+      returns.add(new Return(away, clean, 1));
+    }
+    pool.ran(drill.drill(), clean, time);
+    kept.computeIfAbsent(pool, this::keptBy).forEach(each -> each.practised(time));
+  }
+
+  private List<PoolReading> keptBy(PoolReading pool) {
+    return poolsOfStages.values().stream()
+        .flatMap(List::stream)
+        .filter(each -> PoolKeeping.keeps(pool.stage(), pool.pool(), each.stage(), each.pool()))
+        .toList();
+  }
+
+  private PoolReading pool(DrillOfStage drill) {
+    PoolReading pool = pools.get(drill);
+    if (pool == null) {
+      throw new IllegalArgumentException("not a drill of this programme: " + drill);
+    }
+    return pool;
+  }
+
+  /** The verdict on what a drill belongs to, as cheaply as can be. */
+  public RungJudgement judgement(DrillOfStage drill) {
+    return pool(drill).judgement();
+  }
+
+  /** First reps of what was solid after days without it, as they came. */
+  public List<Return> returns() {
+    return List.copyOf(returns);
+  }
+
+  /**
+   * Where the dog stands.
+   *
+   * @param agedTo until when days without practice are counted
+   * @param expected how dogs of its kind forget
+   */
+  public DogStanding standing(Instant agedTo, RetentionPrior expected) {
+    Retention retention = Retention.fitted(Returns.latest(returns), expected);
+    double dueAfter =
+        Math.min(
+            Returns.DUE_DAYS_MAX,
+            retention.dueAfterDays(programme.cleanFloor()).orElse(Returns.DUE_DAYS_MAX));
+    Set<String> done = done();
+    List<StageStanding> stages = new ArrayList<>();
+    for (Stage stage : programme.inOrder()) {
+      List<String> waitsFor =
+          stage.prerequisites().stream().filter(each -> !done.contains(each)).toList();
+      boolean over = isPassedOver(stage);
+      stages.add(
+          new StageStanding(
+              stage,
+              state(stage, done, waitsFor),
+              waitsFor,
+              poolsOf(stage).stream().map(p -> p.standing(over, dueAfter, agedTo)).toList()));
+    }
+    return new DogStanding(programme, stages, retention);
+  }
+
+  /** Where the dog stands, were it like any dog where forgetting is concerned. */
+  public DogStanding standing(Instant agedTo) {
+    return standing(agedTo, RetentionPrior.USUAL);
+  }
+
+  private static StageState state(Stage stage, Set<String> done, List<String> waitsFor) {
+    if (done.contains(stage.id())) {
+      return StageState.DONE;
+    }
+    return waitsFor.isEmpty() ? StageState.OPEN : StageState.LOCKED;
+  }
+
+  private Set<String> done() {
+    Set<String> done = new HashSet<>();
+    for (Stage stage : programme.stages()) {
+      if (isPassedOver(stage) || poolsOf(stage).stream().allMatch(PoolReading::isBehind)) {
+        done.add(stage.id());
+      }
+    }
+    return done;
+  }
+
+  /** A probe is not learned on the way, so that nobody is said to have left it behind. */
+  private boolean isPassedOver(Stage stage) {
+    return passedOver.contains(stage.id()) && stage.terms().kind() == StageKind.REGULAR;
+  }
+
+  private List<PoolReading> poolsOf(Stage stage) {
+    List<PoolReading> found = poolsOfStages.get(stage.id());
+    if (found == null) {
+      throw new IllegalStateException("a stage without rungs: " + stage.id());
+    }
+    return found;
+  }
+}

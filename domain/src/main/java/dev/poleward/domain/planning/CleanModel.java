@@ -1,0 +1,126 @@
+package dev.poleward.domain.planning;
+
+import java.util.List;
+
+/**
+ * A logistic regression of clean reps on {@link Traits}, shrunk to what is expected of any dog:
+ * independent normal expectations, the likeliest weights by Newton's method, and their doubt from
+ * the curvature there (a Laplace approximation; Gelman et al. 2013, Bayesian Data Analysis, 3rd
+ * edition, section 16.2 [M]).
+ */
+final class CleanModel {
+
+  private static final int STEPS_MAX = 30;
+  private static final double SETTLED = 1e-9;
+
+  /** Alike reps, weighted. */
+  static final class Group {
+
+    private final double[] traits;
+    private final double clean;
+    private final double missed;
+
+    Group(double[] traits, double clean, double missed) {
+      this.traits = traits;
+      this.clean = clean;
+      this.missed = missed;
+    }
+  }
+
+  private final double[] weights;
+  private final SquareRoot curvature;
+
+  private CleanModel(double[] weights, SquareRoot curvature) {
+    this.weights = weights;
+    this.curvature = curvature;
+  }
+
+  /** Fits groups in a fixed order; none gives what is expected of any dog. */
+  static CleanModel fitted(List<Group> groups) {
+    double[] expected = Traits.expected();
+    double[] precision = precision(Traits.deviation());
+    double[] weights = expected.clone();
+    SquareRoot root = curvature(groups, weights, precision);
+    for (int step = 0; step < STEPS_MAX; step++) {
+      double[] move = root.solved(slope(groups, weights, expected, precision));
+      double farthest = 0;
+      for (int i = 0; i < move.length; i++) {
+        // The penalised likelihood is concave, but whole steps from far away may overshoot.
+        double by = Math.max(-1, Math.min(1, move[i]));
+        weights[i] += by;
+        farthest = Math.max(farthest, Math.abs(by));
+      }
+      root = curvature(groups, weights, precision);
+      if (farthest < SETTLED) {
+        break;
+      }
+    }
+    return new CleanModel(weights, root);
+  }
+
+  private static double[] precision(double[] deviation) {
+    double[] precision = new double[deviation.length];
+    for (int i = 0; i < deviation.length; i++) {
+      precision[i] = 1 / (deviation[i] * deviation[i]);
+    }
+    return precision;
+  }
+
+  private static double[] slope(
+      List<Group> groups, double[] weights, double[] expected, double[] precision) {
+    double[] slope = new double[weights.length];
+    for (int i = 0; i < slope.length; i++) {
+      slope[i] = precision[i] * (expected[i] - weights[i]);
+    }
+    for (Group group : groups) {
+      double share = chance(dot(weights, group.traits));
+      double surplus = group.clean - (group.clean + group.missed) * share;
+      for (int i = 0; i < slope.length; i++) {
+        slope[i] += surplus * group.traits[i];
+      }
+    }
+    return slope;
+  }
+
+  private static SquareRoot curvature(List<Group> groups, double[] weights, double[] precision) {
+    int size = weights.length;
+    double[][] curvature = new double[size][size];
+    for (int i = 0; i < size; i++) {
+      curvature[i][i] = precision[i];
+    }
+    for (Group group : groups) {
+      double[] traits = group.traits;
+      double share = chance(dot(weights, traits));
+      double information = (group.clean + group.missed) * share * (1 - share);
+      for (int i = 0; i < size; i++) {
+        double row = information * traits[i];
+        for (int j = 0; row != 0 && j <= i; j++) {
+          curvature[i][j] += row * traits[j];
+        }
+      }
+    }
+    return SquareRoot.of(curvature);
+  }
+
+  /** The expected logit. */
+  double logit(double[] traits) {
+    return dot(weights, traits);
+  }
+
+  /** The variance of the logit. */
+  double variance(double[] traits) {
+    return curvature.inverseForm(traits);
+  }
+
+  private static double dot(double[] one, double[] other) {
+    double sum = 0;
+    for (int i = 0; i < one.length; i++) {
+      sum += one[i] * other[i];
+    }
+    return sum;
+  }
+
+  static double chance(double logit) {
+    return 1 / (1 + StrictMath.exp(-logit));
+  }
+}
