@@ -30,6 +30,11 @@ final class Asked {
    */
   record ById(View view, int limit, String after) {}
 
+  /** The view that is asked for, as far as it can be read. */
+  static View viewOf(Call call) {
+    return new Parameters(call, VIEW).view();
+  }
+
   /** Answers as {@code then} does for the view that is asked for. */
   static Answer inView(Call call, Function<View, Answer> then) {
     Parameters parameters = new Parameters(call, VIEW);

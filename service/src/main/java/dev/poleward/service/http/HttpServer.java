@@ -138,16 +138,12 @@ public final class HttpServer implements AutoCloseable {
     routes.get(
         "/v1/clubs/{club}/suspected-duplicates", new SuspicionRoutes(reads)::suspectedDuplicates);
     RememberedAnswers remembered = new RememberedAnswers();
+    LocalDays days = new LocalDays(parts.clock());
     addMastery(
         routes,
-        new ProgressRoutes(reads, placed, remembered, new ProgressShape()),
+        new ProgressRoutes(reads, placed, days, remembered, new ProgressShape()),
         new MasteryRoutes(
-            reads,
-            placed,
-            new LocalDays(parts.clock()),
-            remembered,
-            new MasteryShape(),
-            new MasteryPictures()));
+            reads, placed, days, remembered, new MasteryShape(), new MasteryPictures()));
     return routes;
   }
 

@@ -1,7 +1,14 @@
 package dev.poleward.service.http;
 
+import dev.poleward.domain.judgement.DogStanding;
 import dev.poleward.domain.judgement.DrillCount;
 import dev.poleward.domain.judgement.DrillCounts;
+import dev.poleward.domain.judgement.NextRung;
+import dev.poleward.domain.judgement.NextRungs;
+import dev.poleward.domain.judgement.StandingHistory;
+import dev.poleward.domain.planning.CleanForecast;
+import dev.poleward.domain.programme.ProgrammesFollowed;
+import dev.poleward.domain.record.PlacedRep;
 import dev.poleward.domain.record.Placement;
 import dev.poleward.domain.record.Registry;
 import dev.poleward.domain.record.View;
@@ -9,7 +16,7 @@ import dev.poleward.service.http.ClubReads.Reader;
 import dev.poleward.service.render.CsvTable;
 import java.util.List;
 
-/** What a dog has run, drill by drill. Safe for use by many threads. */
+/** Where a dog stands in its programme, and what it has run. Safe for use by many threads. */
 final class ProgressRoutes {
 
   /** What it comes as, the usual form first. */
@@ -17,13 +24,19 @@ final class ProgressRoutes {
 
   private final ClubReads reads;
   private final PlacedReps placed;
+  private final LocalDays days;
   private final RememberedAnswers remembered;
   private final ProgressShape shape;
 
   ProgressRoutes(
-      ClubReads reads, PlacedReps placed, RememberedAnswers remembered, ProgressShape shape) {
+      ClubReads reads,
+      PlacedReps placed,
+      LocalDays days,
+      RememberedAnswers remembered,
+      ProgressShape shape) {
     this.reads = reads;
     this.placed = placed;
+    this.days = days;
     this.remembered = remembered;
     this.shape = shape;
   }
@@ -32,22 +45,39 @@ final class ProgressRoutes {
   Answer progress(Call call) {
     return reads.read(
         call,
+        this::agedTo,
         (same, reader) ->
             remembered.of(
-                same, reader, "", () -> Asked.inView(same, view -> answer(same, reader, view))));
+                same,
+                reader,
+                agedTo(same, reader),
+                () -> Asked.inView(same, view -> answer(same, reader, view))));
+  }
+
+  /** What is due depends on the day. */
+  private String agedTo(Call call, Reader reader) {
+    return days.of(reader, Asked.viewOf(call)).date().toString();
   }
 
   private Answer answer(Call call, Reader reader, View view) {
     String dog = call.inPath("dog");
     Placement placement = new Placement(reader.reading().facts(), view);
-    if (!reader.maySee(placement.identity(), dog)
-        || new Registry(placement, view).dog(dog).isEmpty()) {
+    Registry registry = new Registry(placement, view);
+    if (!reader.maySee(placement.identity(), dog) || registry.dog(dog).isEmpty()) {
       return call.refused(ProblemKind.NOT_FOUND, "There is no such dog.");
     }
-    DrillCounts counts = DrillCounts.of(placed.ofDog(reader, placement, view, dog));
-    return call.form().equals(CsvTable.CSV)
-        ? Answer.text(CsvTable.CSV + "; charset=utf-8", ProgressTable.of(dog, shown(counts)))
-        : Answer.json(200, shape.of(dog, counts, shown(counts)));
+    List<PlacedRep> reps = placed.ofDog(reader, placement, view, dog);
+    DrillCounts counts = DrillCounts.of(reps);
+    if (call.form().equals(CsvTable.CSV)) {
+      return Answer.text(CsvTable.CSV + "; charset=utf-8", ProgressTable.of(dog, shown(counts)));
+    }
+    LocalDay day = days.of(reader, view);
+    StandingHistory history =
+        StandingHistory.of(reps, ProgrammesFollowed.of(dog, registry), view.asOf());
+    DogStanding standing = history.reading().standing(day.end());
+    List<NextRung> next = NextRungs.of(standing, CleanForecast.of(reps, day.end()));
+    return Answer.json(
+        200, shape.of(dog, day.date(), history.inForce(), standing, next, counts, shown(counts)));
   }
 
   private static List<DrillCount> shown(DrillCounts counts) {

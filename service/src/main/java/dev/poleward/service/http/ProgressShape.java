@@ -1,11 +1,15 @@
 package dev.poleward.service.http;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import dev.poleward.domain.judgement.DogStanding;
 import dev.poleward.domain.judgement.DrillCount;
 import dev.poleward.domain.judgement.DrillCounts;
 import dev.poleward.domain.judgement.DrillRun;
+import dev.poleward.domain.judgement.NextRung;
 import dev.poleward.domain.mastery.Estimate;
+import dev.poleward.domain.programme.ProgrammeInForce;
 import dev.poleward.service.codec.Writing;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.function.ToIntFunction;
 import org.jspecify.annotations.Nullable;
@@ -17,18 +21,25 @@ final class ProgressShape {
   static final int DRILLS_MAX = 1_000;
 
   /**
-   * All counts, with some of the drills.
+   * Where the dog stands, and all counts with some of the drills that were run.
    *
    * @param shown the first of them
    */
-  ObjectNode of(String dog, DrillCounts counts, List<DrillCount> shown) {
-    return new Writing()
-        .put("dog", dog)
-        .put("totals", totals(counts.drills()))
+  ObjectNode of(
+      String dog,
+      LocalDate agedTo,
+      ProgrammeInForce inForce,
+      DogStanding standing,
+      List<NextRung> next,
+      DrillCounts counts,
+      List<DrillCount> shown) {
+    Writing out = new Writing().put("dog", dog).putPrinted("agedTo", agedTo);
+    StandingShape.write(out, inForce, standing, next);
+    return out.put("totals", totals(counts.drills()))
         .put("notPlaced", counts.notPlaced())
         .put("voided", counts.voided())
         .put("omitted", counts.drills().size() - shown.size())
-        .putObjects("drills", shown, ProgressShape::count)
+        .putObjects("ran", shown, ProgressShape::count)
         .done();
   }
 

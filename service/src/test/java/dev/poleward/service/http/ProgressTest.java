@@ -82,7 +82,7 @@ class ProgressTest {
         .body("voided", equalTo(1))
         .body("omitted", equalTo(0))
         .body(
-            "drills[0].drill",
+            "ran[0].drill",
             equalTo(
                 Map.of(
                     "poles", 4,
@@ -92,19 +92,19 @@ class ProgressTest {
                     "clock", "1:30",
                     "manoeuvre", "alongside",
                     "dogSide", "left")))
-        .body("drills[0].reps", equalTo(10))
-        .body("drills[0].clean", equalTo(8))
-        .body("drills[0].made", equalTo(9))
-        .body("drills[0].cleanShare.share", equalTo(0.8f))
+        .body("ran[0].reps", equalTo(10))
+        .body("ran[0].clean", equalTo(8))
+        .body("ran[0].made", equalTo(9))
+        .body("ran[0].cleanShare.share", equalTo(0.8f))
         // Wilson's formula by hand [D].
-        .body("drills[0].cleanShare.lower", equalTo(0.49016247f))
-        .body("drills[0].cleanShare.upper", equalTo(0.94331785f))
-        .body("drills[0].recent", equalTo(Map.of("clean", 8, "of", 10)))
-        .body("drills[0].helped", equalTo(1))
-        .body("drills[0].first", equalTo("2026-05-04T18:05:00Z"))
-        .body("drills[0].last", equalTo("2026-05-04T18:19:00Z"))
+        .body("ran[0].cleanShare.lower", equalTo(0.49016247f))
+        .body("ran[0].cleanShare.upper", equalTo(0.94331785f))
+        .body("ran[0].recent", equalTo(Map.of("clean", 8, "of", 10)))
+        .body("ran[0].helped", equalTo(1))
+        .body("ran[0].first", equalTo("2026-05-04T18:05:00Z"))
+        .body("ran[0].last", equalTo("2026-05-04T18:19:00Z"))
         .body(
-            "drills[1].drill",
+            "ran[1].drill",
             equalTo(
                 Map.of(
                     "poles", 6,
@@ -115,9 +115,9 @@ class ProgressTest {
                     "angle", -12.5f,
                     "manoeuvre", "alongside",
                     "dogSide", "left")))
-        .body("drills[1].reps", equalTo(0))
-        .body("drills[1].helped", equalTo(1))
-        .body("drills[1]", not(hasKey("cleanShare")));
+        .body("ran[1].reps", equalTo(0))
+        .body("ran[1].helped", equalTo(1))
+        .body("ran[1]", not(hasKey("cleanShare")));
   }
 
   @Test
@@ -148,13 +148,13 @@ class ProgressTest {
     String known = club.get("/events/log-no-angle").path("recordedtime");
     club.record(run("late", "18:09:00", "clean", TUNNEL_FROM_45));
 
-    club.get(JUNIPER).then().body("drills.reps", contains(11, 0));
-    club.get(JUNIPER + "?knownAt=" + known).then().body("drills.reps", contains(10, 0));
+    club.get(JUNIPER).then().body("ran.reps", contains(11, 0));
+    club.get(JUNIPER + "?knownAt=" + known).then().body("ran.reps", contains(10, 0));
     club.get(JUNIPER + "?asOf=2026-05-04T18:10:00Z")
         .then()
-        .body("drills.reps", contains(2, 0))
+        .body("ran.reps", contains(2, 0))
         .body("voided", equalTo(0));
-    club.get(JUNIPER + "?asOf=2026-05-04T17:00:00Z").then().body("drills", empty());
+    club.get(JUNIPER + "?asOf=2026-05-04T17:00:00Z").then().body("ran", empty());
   }
 
   @Test
@@ -170,7 +170,7 @@ class ProgressTest {
         .get(club.path(JUNIPER))
         .then()
         .statusCode(200)
-        .body("drills.clean", contains(9, 0));
+        .body("ran.clean", contains(9, 0));
   }
 
   @Test
@@ -191,12 +191,12 @@ class ProgressTest {
 
     club.get(JUNIPER)
         .then()
-        .body("drills.size()", equalTo(1_000))
+        .body("ran.size()", equalTo(1_000))
         .body("omitted", equalTo(2))
         .body("totals.drills", equalTo(1_002))
         .body("totals.reps", equalTo(1_002))
-        .body("drills[0].drill.angle", equalTo(100.1f))
-        .body("drills[999].drill.angle", equalTo(0.2f));
+        .body("ran[0].drill.angle", equalTo(100.1f))
+        .body("ran[999].drill.angle", equalTo(0.2f));
     assertThat(table(JUNIPER).asString().split("\r\n", -1)).hasSize(1 + 1_000 + 1);
   }
 
@@ -209,7 +209,7 @@ class ProgressTest {
         .get("/dogs/bracken/progress")
         .then()
         .statusCode(200)
-        .body("drills", empty())
+        .body("ran", empty())
         .body("totals.reps", equalTo(0));
     pupil.get(JUNIPER).then().statusCode(404).body("detail", equalTo("There is no such dog."));
     table("/dogs/nobody/progress").then().statusCode(404);
