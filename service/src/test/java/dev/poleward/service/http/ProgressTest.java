@@ -69,6 +69,56 @@ class ProgressTest {
   }
 
   @Test
+  void aDogWithoutAProgrammeStandsInTheDefaultOne() {
+    club.get(JUNIPER)
+        .then()
+        .statusCode(200)
+        .body("programme", equalTo("poleward-default"))
+        .body("followed", equalTo("by-default"))
+        .body("stage", equalTo("three-bare"))
+        .body("finished", equalTo(false))
+        .body("rungs.size()", equalTo(53))
+        .body("drills.size()", equalTo(197))
+        .body("drills.state.unique()", contains("untouched"))
+        .body("next.angle", contains(0))
+        .body("next.why", contains("frontier"));
+  }
+
+  @Test
+  void aRungIsMovedOnFromWithItsEvidenceAndTheNextHasItsTurn() {
+    List<String> events = new ArrayList<>();
+    String bare = ",'setup':{'poles':3,'spacing':0.6,'leadIn':'none','angle':0}";
+    for (int i = 0; i < 10; i++) {
+      String side = i % 2 == 0 ? ",'dogSide':'left'" : ",'dogSide':'right'";
+      events.add(rep("r-" + i, "s-1", "juniper", "18:1%d:00".formatted(i), side + bare));
+    }
+    events.add(
+        rep("r-10", "s-1", "juniper", "18:20:00", bare)
+            .replace("\"manoeuvre\":\"alongside\"", "\"manoeuvre\":\"recall\""));
+    club.record(events.toArray(String[]::new));
+
+    club.get(JUNIPER)
+        .then()
+        .statusCode(200)
+        .body("rungs[0].verdict", equalTo("move-on"))
+        .body("rungs[0].state", equalTo("due"))
+        .body("rungs[0].movedOn", equalTo("2026-05-04T18:20:00Z"))
+        .body("next.why", contains("due", "frontier", "frontier"))
+        .body("next.angle", contains(0, 45, -45));
+    club.get(JUNIPER + "?asOf=2026-05-04T18:15:30Z")
+        .then()
+        .statusCode(200)
+        .body("agedTo", equalTo("2026-05-04"))
+        .body("rungs[0].verdict", equalTo("undecided"))
+        .body("rungs[0].evidence", equalTo(Map.of("clean", 6, "missed", 0)))
+        .body("rungs[0].missing.manoeuvre", contains("recall"))
+        .body(
+            "rungs[0].reason",
+            equalTo("6 of 6 clean so far; 1 more clean reps would decide. Not clean yet: recall."))
+        .body("next.why", contains("frontier"));
+  }
+
+  @Test
   void eachDrillHasItsCountsAndTheOneRunLastComesFirst() {
     train();
 
