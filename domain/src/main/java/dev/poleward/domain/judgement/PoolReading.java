@@ -11,13 +11,13 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** Reads the reps of what one verdict is about, as they come. For one thread. */
 final class PoolReading {
 
   private static final double SECONDS_A_DAY = 86_400;
+  private static final DrillTally NEVER_RUN = new DrillTally();
 
   private final Stage stage;
   private final RungPool pool;
@@ -33,25 +33,10 @@ final class PoolReading {
   /** What the reps so far say; null when there was one since. */
   private @Nullable RungJudgement judged;
 
-  private PoolReading(Stage stage, RungPool pool, RungReading rung) {
-    this.stage = stage;
-    this.pool = pool;
-    this.rung = rung;
-    pool.drills().forEach(drill -> tallies.put(drill, new DrillTally()));
-  }
-
-  static PoolReading begun(Stage stage, RungPool pool) {
-    return new PoolReading(
-        stage,
-        pool,
-        new RungReading(RungJudgement.handlingsOf(pool), stage.terms().rule(), watch(stage)));
-  }
-
-  /** A failed probe costs nothing: what a probe has shown stays shown. */
-  private static Optional<SlipWatch> watch(Stage stage) {
-    return stage.terms().kind() == StageKind.PROBE
-        ? Optional.empty()
-        : Optional.of(SlipWatch.after(stage.terms().rule()));
+  PoolReading(Syllabus.Place place) {
+    this.stage = place.stage();
+    this.pool = place.pool();
+    this.rung = new RungReading(place.handlings(), stage.terms().rule(), place.watch());
   }
 
   Stage stage() {
@@ -108,11 +93,7 @@ final class PoolReading {
   }
 
   private DrillTally tally(Drill drill) {
-    DrillTally tally = tallies.get(drill);
-    if (tally == null) {
-      throw new IllegalArgumentException("not a drill of this rung: " + drill);
-    }
-    return tally;
+    return tallies.computeIfAbsent(drill, _ -> new DrillTally());
   }
 
   /** It, or something that asks for more of the same, was run. */
@@ -145,9 +126,7 @@ final class PoolReading {
     DrillState state = state(judgement.standing(), dueOn, agedTo);
     Slip slip = judgement.slip();
     List<DrillStanding> drills =
-        pool.drills().stream()
-            .map(drill -> tally(drill).standing(new DrillOfStage(stage.id(), drill), state))
-            .toList();
+        pool.drills().stream().map(drill -> standing(drill, state)).toList();
     return new PoolStanding(
         stage,
         pool,
@@ -159,6 +138,11 @@ final class PoolReading {
         practised,
         dueOn,
         slip == null ? null : times.get(slip.since()));
+  }
+
+  private DrillStanding standing(Drill drill, DrillState state) {
+    DrillTally tally = tallies.getOrDefault(drill, NEVER_RUN);
+    return tally.standing(new DrillOfStage(stage.id(), drill), state);
   }
 
   /** Probes were a look ahead: nobody has to keep them up. */

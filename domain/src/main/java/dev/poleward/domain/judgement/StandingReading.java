@@ -3,10 +3,8 @@ package dev.poleward.domain.judgement;
 import dev.poleward.domain.event.Outcome;
 import dev.poleward.domain.programme.Drill;
 import dev.poleward.domain.programme.DrillMatch;
-import dev.poleward.domain.programme.DrillMatching;
 import dev.poleward.domain.programme.DrillOfStage;
 import dev.poleward.domain.programme.Programme;
-import dev.poleward.domain.programme.RungPool;
 import dev.poleward.domain.programme.Stage;
 import dev.poleward.domain.programme.StageKind;
 import dev.poleward.domain.record.PlacedRep;
@@ -16,6 +14,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
@@ -25,13 +24,8 @@ import org.jspecify.annotations.Nullable;
  */
 public final class StandingReading {
 
-  private final Programme programme;
-  private final DrillMatching matching;
-  private final Map<DrillOfStage, PoolReading> pools = new HashMap<>();
-  private final Map<String, List<PoolReading>> poolsOfStages = new HashMap<>();
-
-  /** What is kept fresh by a rep there, itself included. */
-  private final Map<PoolReading, List<PoolReading>> kept = new HashMap<>();
+  private final Syllabus syllabus;
+  private final List<PoolReading> pools = new ArrayList<>();
 
   /** Ids of stages before the one where the dog was said to start. */
   private final Set<String> passedOver;
@@ -39,18 +33,9 @@ public final class StandingReading {
   private final List<Return> returns = new ArrayList<>();
 
   private StandingReading(Programme programme, @Nullable String startStage) {
-    this.programme = programme;
-    this.matching = DrillMatching.of(programme);
+    this.syllabus = Syllabus.of(programme);
     this.passedOver = passedOver(programme, startStage);
-    for (Stage stage : programme.stages()) {
-      List<PoolReading> ofStage = new ArrayList<>();
-      for (RungPool pool : stage.pools()) {
-        PoolReading reading = PoolReading.begun(stage, pool);
-        ofStage.add(reading);
-        pool.drills().forEach(drill -> pools.put(new DrillOfStage(stage.id(), drill), reading));
-      }
-      poolsOfStages.put(stage.id(), ofStage);
-    }
+    syllabus.places().forEach(place -> pools.add(new PoolReading(place)));
   }
 
   /**
@@ -71,43 +56,27 @@ public final class StandingReading {
   public StandingReading under(Programme other, @Nullable String startStage) {
     StandingReading next = new StandingReading(other, startStage);
     Map<Drill, PoolReading> solid = solidDrills();
-    next.poolsOfStages.forEach(
-        (stage, ofStage) ->
-            ofStage.replaceAll(
-                begun -> {
-                  PoolReading goingOn = goesOn(other, begun);
-                  if (goingOn != null) {
-                    begun.pool().drills().forEach(d -> next.pools.put(of(stage, d), goingOn));
-                    return goingOn;
-                  }
-                  takeOver(begun, solid);
-                  return begun;
-                }));
+    boolean sameProgramme = programme().id().equals(other.id());
+    next.pools.replaceAll(
+        begun -> {
+          Optional<PoolReading> goingOn =
+              sameProgramme
+                  ? pools.stream().filter(begun::isJudgedLike).findFirst()
+                  : Optional.empty();
+          if (goingOn.isEmpty()) {
+            takeOver(begun, solid);
+          }
+          return goingOn.orElse(begun);
+        });
     next.returns.addAll(returns);
     return next;
   }
 
-  private static DrillOfStage of(String stage, Drill drill) {
-    return new DrillOfStage(stage, drill);
-  }
-
-  private @Nullable PoolReading goesOn(Programme other, PoolReading begun) {
-    if (!programme.id().equals(other.id())) {
-      return null;
-    }
-    return poolsOfStages.getOrDefault(begun.stage().id(), List.of()).stream()
-        .filter(begun::isJudgedLike)
-        .findFirst()
-        .orElse(null);
-  }
-
   private Map<Drill, PoolReading> solidDrills() {
     Map<Drill, PoolReading> solid = new HashMap<>();
-    for (Stage stage : programme.stages()) {
-      for (PoolReading pool : poolsOf(stage)) {
-        if (pool.isSolid()) {
-          pool.pool().drills().forEach(drill -> solid.putIfAbsent(drill, pool));
-        }
+    for (PoolReading pool : pools) {
+      if (pool.isSolid()) {
+        pool.pool().drills().forEach(drill -> solid.putIfAbsent(drill, pool));
       }
     }
     return solid;
@@ -151,12 +120,12 @@ public final class StandingReading {
 
   /** The programme that is followed. */
   public Programme programme() {
-    return programme;
+    return syllabus.programme();
   }
 
   /** Where a rep belongs. */
   public DrillMatch match(PlacedRep rep) {
-    return matching.match(rep);
+    return syllabus.matching().match(rep);
   }
 
   /** Reads a rep. */
@@ -169,7 +138,7 @@ public final class StandingReading {
     switch (match) {
       case DrillMatch.Counts(List<DrillOfStage> drills) -> drills.forEach(d -> ran(d, clean, time));
       case DrillMatch.Helped(List<DrillOfStage> drills) ->
-          drills.forEach(each -> pool(each).helped(each.drill(), time));
+          drills.forEach(each -> pools.get(place(each)).helped(each.drill(), time));
       case DrillMatch.Voided _, DrillMatch.NoDrill _ -> {
         // Nothing that a programme could say anything of.
       }
@@ -178,33 +147,27 @@ public final class StandingReading {
   }
 
   private void ran(DrillOfStage drill, boolean clean, Instant time) {
-    PoolReading pool = pool(drill);
+    int place = place(drill);
+    PoolReading pool = pools.get(place);
     double away = pool.daysAway(time);
     if (pool.isSolid() && away >= Returns.DAYS_AWAY_MIN) {
       returns.add(new Return(away, clean, 1));
     }
     pool.ran(drill.drill(), clean, time);
-    kept.computeIfAbsent(pool, this::keptBy).forEach(each -> each.practised(time));
+    syllabus.keptBy(place).forEach(each -> pools.get(each).practised(time));
   }
 
-  private List<PoolReading> keptBy(PoolReading pool) {
-    return poolsOfStages.values().stream()
-        .flatMap(List::stream)
-        .filter(each -> PoolKeeping.keeps(pool.stage(), pool.pool(), each.stage(), each.pool()))
-        .toList();
-  }
-
-  private PoolReading pool(DrillOfStage drill) {
-    PoolReading pool = pools.get(drill);
-    if (pool == null) {
+  private int place(DrillOfStage drill) {
+    Integer place = syllabus.of(drill);
+    if (place == null) {
       throw new IllegalArgumentException("not a drill of this programme: " + drill);
     }
-    return pool;
+    return place;
   }
 
   /** The verdict on what a drill belongs to, as cheaply as can be. */
   public RungJudgement judgement(DrillOfStage drill) {
-    return pool(drill).judgement();
+    return pools.get(place(drill)).judgement();
   }
 
   /** First reps of what was solid after days without it, as they came. */
@@ -223,10 +186,10 @@ public final class StandingReading {
     double dueAfter =
         Math.min(
             Returns.DUE_DAYS_MAX,
-            retention.dueAfterDays(programme.cleanFloor()).orElse(Returns.DUE_DAYS_MAX));
+            retention.dueAfterDays(programme().cleanFloor()).orElse(Returns.DUE_DAYS_MAX));
     Set<String> done = done();
     List<StageStanding> stages = new ArrayList<>();
-    for (Stage stage : programme.inOrder()) {
+    for (Stage stage : programme().inOrder()) {
       List<String> waitsFor =
           stage.prerequisites().stream().filter(each -> !done.contains(each)).toList();
       boolean over = isPassedOver(stage);
@@ -237,7 +200,7 @@ public final class StandingReading {
               waitsFor,
               poolsOf(stage).stream().map(p -> p.standing(over, dueAfter, agedTo)).toList()));
     }
-    return new DogStanding(programme, stages, retention);
+    return new DogStanding(programme(), stages, retention);
   }
 
   /** Where the dog stands, were it like any dog where forgetting is concerned. */
@@ -254,7 +217,7 @@ public final class StandingReading {
 
   private Set<String> done() {
     Set<String> done = new HashSet<>();
-    for (Stage stage : programme.stages()) {
+    for (Stage stage : programme().stages()) {
       if (isPassedOver(stage) || poolsOf(stage).stream().allMatch(PoolReading::isBehind)) {
         done.add(stage.id());
       }
@@ -268,10 +231,6 @@ public final class StandingReading {
   }
 
   private List<PoolReading> poolsOf(Stage stage) {
-    List<PoolReading> found = poolsOfStages.get(stage.id());
-    if (found == null) {
-      throw new IllegalStateException("a stage without rungs: " + stage.id());
-    }
-    return found;
+    return syllabus.ofStage(stage).stream().map(pools::get).toList();
   }
 }

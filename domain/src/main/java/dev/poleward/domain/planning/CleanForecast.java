@@ -19,14 +19,17 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 
 /**
  * How many of its next reps of a drill a dog can be expected to run clean: what it did lately, put
- * into a {@link CleanModel}; a drill that was run lately may lie beside it, as its own reps show.
- * With no reps at all it is what is expected of any dog. Immutable.
+ * into a {@link CleanModel} of the angle on either side, the lead-in, the handling, the number of
+ * gaps, and how far the dog has come since; a drill may lie a little beside the model, as its own
+ * reps show. With no reps at all it is what is expected of any dog. Immutable.
  *
- * <p>Marks: all constants are common practice [C].
+ * <p>Marks: all constants are common practice [C], set so that simulated dogs do what is expected
+ * of them ({@code PlansAgainstFixedOrder}).
  */
 public final class CleanForecast implements ExpectedClean {
 
@@ -34,10 +37,13 @@ public final class CleanForecast implements ExpectedClean {
   static final int REPS_MAX = 1_000;
 
   /** Days before the dog's last rep after which a rep counts half: it has learned since. */
-  static final double HALF_LIFE_DAYS = 21;
+  static final double HALF_LIFE_DAYS = 10;
+
+  /** So many reps, one after the other, count as of one age. */
+  private static final int REPS_ALIKE = 10;
 
   /** Logits by which single drills lie beside the model. */
-  static final double DRILLS_DIFFER = 0.5;
+  static final double DRILLS_DIFFER = 0.1;
 
   private static final int STEPS = 12;
 
@@ -69,13 +75,21 @@ public final class CleanForecast implements ExpectedClean {
     Seen with(boolean isClean, double weight) {
       return isClean ? new Seen(clean + weight, missed) : new Seen(clean, missed + weight);
     }
+
+    Seen with(Seen other) {
+      return new Seen(clean + other.clean, missed + other.missed);
+    }
+
+    double reps() {
+      return clean + missed;
+    }
   }
 
   private final CleanModel model;
-  private final Map<Cell, Seen> seen;
+  private final Map<Cell, Map<Integer, Seen>> seen;
   private final double faded;
 
-  private CleanForecast(CleanModel model, Map<Cell, Seen> seen, double faded) {
+  private CleanForecast(CleanModel model, Map<Cell, Map<Integer, Seen>> seen, double faded) {
     this.model = model;
     this.seen = seen;
     this.faded = faded;
@@ -91,23 +105,26 @@ public final class CleanForecast implements ExpectedClean {
     List<PlacedRep> telling = reps.stream().filter(CleanForecast::isTelling).toList();
     List<PlacedRep> latest =
         telling.subList(Math.max(0, telling.size() - REPS_MAX), telling.size());
-    Map<Cell, Seen> seen = new LinkedHashMap<>();
+    Map<Cell, Map<Integer, Seen>> seen = new LinkedHashMap<>();
     if (latest.isEmpty()) {
-      return new CleanForecast(CleanModel.fitted(List.of()), seen, 0);
+      return new CleanForecast(CleanModel.OF_ANY_DOG, seen, 0);
     }
     Instant last = latest.getLast().moment().time();
+    int since = latest.size();
     for (PlacedRep rep : latest) {
+      since--;
       Cell cell = cell(rep);
       if (cell != null) {
         double weight = StrictMath.pow(0.5, days(rep.moment().time(), last) / HALF_LIFE_DAYS);
-        seen.merge(
-            cell,
-            new Seen(0, 0).with(rep.outcome() == Outcome.CLEAN, weight),
-            (one, other) -> new Seen(one.clean + other.clean, one.missed + other.missed));
+        seen.computeIfAbsent(cell, _ -> new TreeMap<>())
+            .merge(
+                since / REPS_ALIKE,
+                new Seen(0, 0).with(rep.outcome() == Outcome.CLEAN, weight),
+                Seen::with);
       }
     }
     List<CleanModel.Group> groups = new ArrayList<>();
-    seen.forEach((cell, of) -> groups.add(group(cell, of)));
+    seen.forEach((cell, ages) -> addGroups(groups, cell, ages));
     return new CleanForecast(CleanModel.fitted(groups), seen, faded(days(last, agedTo)));
   }
 
@@ -115,9 +132,20 @@ public final class CleanForecast implements ExpectedClean {
    * Many reps of one drill say less of the others than as many of several: drills differ. (The
    * weight of a share with a variance between drills, in logits, at a share of 0.8.)
    */
-  private static CleanModel.Group group(Cell cell, Seen of) {
-    double weight = 1 / (1 + (of.clean + of.missed) * 0.8 * 0.2 * DRILLS_DIFFER * DRILLS_DIFFER);
-    return new CleanModel.Group(cell.traits(), weight * of.clean, weight * of.missed);
+  private static void addGroups(List<CleanModel.Group> groups, Cell cell, Map<Integer, Seen> ages) {
+    double reps = ages.values().stream().mapToDouble(Seen::reps).sum();
+    double weight = 1 / (1 + reps * 0.8 * 0.2 * DRILLS_DIFFER * DRILLS_DIFFER);
+    ages.forEach(
+        (age, of) ->
+            groups.add(
+                new CleanModel.Group(
+                    Traits.aged(cell.traits(), repsSince(age)),
+                    weight * of.clean,
+                    weight * of.missed)));
+  }
+
+  private static int repsSince(int age) {
+    return age * REPS_ALIKE + REPS_ALIKE / 2;
   }
 
   private static double days(Instant from, Instant to) {
@@ -170,15 +198,19 @@ public final class CleanForecast implements ExpectedClean {
     double[] traits = cell.traits();
     double expected = model.logit(traits) - faded;
     double variance = model.variance(traits) + DRILLS_DIFFER * DRILLS_DIFFER;
-    Seen own = seen.getOrDefault(cell, new Seen(0, 0));
-    double reps = own.clean + own.missed;
+    Map<Integer, Seen> own = seen.getOrDefault(cell, Map.of());
     double logit = expected;
     double precision = 1 / variance;
     for (int step = 0; step < STEPS; step++) {
-      double share = CleanModel.chance(logit);
-      precision = 1 / variance + reps * share * (1 - share);
-      double move = ((expected - logit) / variance + own.clean - reps * share) / precision;
-      logit += Math.max(-1, Math.min(1, move));
+      double slope = (expected - logit) / variance;
+      precision = 1 / variance;
+      for (Map.Entry<Integer, Seen> each : own.entrySet()) {
+        double then = logit + model.sinceThen(Traits.age(repsSince(each.getKey())));
+        double share = CleanModel.chance(then);
+        slope += each.getValue().clean - each.getValue().reps() * share;
+        precision += each.getValue().reps() * share * (1 - share);
+      }
+      logit += Math.max(-1, Math.min(1, slope / precision));
     }
     double half = Confidence.OF_95_PERCENT.z() / Math.sqrt(precision);
     return new Estimate(

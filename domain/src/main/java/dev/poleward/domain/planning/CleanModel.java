@@ -35,7 +35,13 @@ final class CleanModel {
     this.curvature = curvature;
   }
 
-  /** Fits groups in a fixed order; none gives what is expected of any dog. */
+  /** What is expected of any dog. */
+  static final CleanModel OF_ANY_DOG =
+      new CleanModel(
+          Traits.expected(),
+          curvature(List.of(), Traits.expected(), precision(Traits.deviation())));
+
+  /** Fits groups in a fixed order, at least one. */
   static CleanModel fitted(List<Group> groups) {
     double[] expected = Traits.expected();
     double[] precision = precision(Traits.deviation());
@@ -105,6 +111,11 @@ final class CleanModel {
   /** The expected logit. */
   double logit(double[] traits) {
     return dot(weights, traits);
+  }
+
+  /** By how many logits the dog was worse at that age of a rep. */
+  double sinceThen(double age) {
+    return weights[Traits.AGE] * age;
   }
 
   /** The variance of the logit. */

@@ -17,20 +17,32 @@ import org.jspecify.annotations.Nullable;
 final class Traits {
 
   private static final int BASE = 0;
-  private static final int POLE_ANGLE = 1;
-  private static final int GAP_ANGLE = 2;
-  private static final int JUMP = 3;
-  private static final int WRAP = 4;
-  private static final int TUNNEL = 5;
-  private static final int DOG_SIDE = 6;
-  private static final int GAPS = 7;
-  private static final int MANOEUVRES = 8;
+  private static final int JUMP = 1;
+  private static final int WRAP = 2;
+  private static final int TUNNEL = 3;
+  private static final int DOG_SIDE = 4;
+  private static final int GAPS = 5;
+
+  /** Hundreds of reps that the dog has run since. */
+  static final int AGE = 6;
+
+  private static final int POLE_ANGLE = 7;
+
+  /** The way from straight on is made of so many pieces, each with a fall of its own. */
+  private static final int PIECES = 6;
+
+  private static final double PIECE_DEGREES = 180.0 / PIECES;
+  private static final int GAP_ANGLE = POLE_ANGLE + PIECES;
+  private static final int MANOEUVRES = GAP_ANGLE + PIECES;
 
   /** How many numbers there are. */
   static final int COUNT = MANOEUVRES + Manoeuvre.values().length;
 
-  /** Degrees that count as one. */
-  private static final double ANGLE_UNIT = 45;
+  /** Logits lost over one piece of the way. */
+  static final double FALL = -0.8;
+
+  private static final int REPS_SINCE_MAX = 300;
+  private static final double REPS_OF_AGE = 100;
 
   /** The gaps of four poles, where poles are first turned. */
   private static final double GAPS_USUAL = 3;
@@ -41,12 +53,15 @@ final class Traits {
   static double[] expected() {
     double[] mean = new double[COUNT];
     mean[BASE] = 0.9;
-    mean[POLE_ANGLE] = -1.3;
-    mean[GAP_ANGLE] = -1.3;
+    for (int piece = 0; piece < PIECES; piece++) {
+      mean[POLE_ANGLE + piece] = FALL;
+      mean[GAP_ANGLE + piece] = FALL;
+    }
     mean[JUMP] = -0.5;
     mean[WRAP] = -0.3;
     mean[TUNNEL] = -0.7;
     mean[GAPS] = -0.5;
+    mean[AGE] = -3;
     for (Manoeuvre manoeuvre : Manoeuvre.values()) {
       mean[MANOEUVRES + manoeuvre.ordinal()] = strangeness(manoeuvre);
     }
@@ -70,11 +85,22 @@ final class Traits {
       deviation[i] = 0.5;
     }
     deviation[BASE] = 1.2;
-    deviation[POLE_ANGLE] = 0.7;
-    deviation[GAP_ANGLE] = 0.7;
     deviation[DOG_SIDE] = 0.3;
+    deviation[AGE] = 0.6;
     deviation[MANOEUVRES + Manoeuvre.ALONGSIDE.ordinal()] = 0.2;
     return deviation;
+  }
+
+  /** The same for a rep that so many reps have followed. */
+  static double[] aged(double[] traits, int repsSince) {
+    double[] aged = traits.clone();
+    aged[AGE] = age(repsSince);
+    return aged;
+  }
+
+  /** The age of a rep that so many reps have followed; beyond 300 it makes no difference. */
+  static double age(int repsSince) {
+    return Math.min(repsSince, REPS_SINCE_MAX) / REPS_OF_AGE;
   }
 
   /**
@@ -94,8 +120,8 @@ final class Traits {
     double[] traits = new double[COUNT];
     traits[BASE] = 1;
     switch (side) {
-      case POLE -> traits[POLE_ANGLE] = size / ANGLE_UNIT;
-      case GAP -> traits[GAP_ANGLE] = size / ANGLE_UNIT;
+      case POLE -> fall(traits, POLE_ANGLE, size);
+      case GAP -> fall(traits, GAP_ANGLE, size);
       case BOTH -> {
         // Straight on is what the base says.
       }
@@ -117,5 +143,12 @@ final class Traits {
     traits[GAPS] = StrictMath.log((poles - 1) / GAPS_USUAL) / StrictMath.log(2);
     traits[MANOEUVRES + manoeuvre.ordinal()] = 1;
     return traits;
+  }
+
+  private static void fall(double[] traits, int from, double size) {
+    for (int piece = 0; piece < PIECES; piece++) {
+      double into = (size - piece * PIECE_DEGREES) / PIECE_DEGREES;
+      traits[from + piece] = Math.max(0, Math.min(1, into));
+    }
   }
 }

@@ -1,13 +1,9 @@
 package dev.poleward.domain.history;
 
 import dev.poleward.domain.event.TrainingEvent;
-import dev.poleward.domain.judgement.DogStanding;
 import dev.poleward.domain.judgement.DrillCounts;
-import dev.poleward.domain.judgement.NextRungs;
-import dev.poleward.domain.judgement.StandingHistory;
 import dev.poleward.domain.mastery.MasteryCurve;
 import dev.poleward.domain.mastery.MasteryQuestion;
-import dev.poleward.domain.planning.CleanForecast;
 import dev.poleward.domain.programme.ProgrammesFollowed;
 import dev.poleward.domain.record.Announcement;
 import dev.poleward.domain.record.Digest;
@@ -120,12 +116,10 @@ public final class EveryAnswer {
         answers.put("drills that dog " + id + " ran", DrillCounts.of(reps));
         ProgrammesFollowed followed = ProgrammesFollowed.of(id, registry);
         answers.put("programmes of dog " + id, followed);
-        DogStanding standing =
-            StandingHistory.of(reps, followed, null).reading().standing(CurveQuestions.AGED_TO);
-        answers.put("standing of dog " + id, standing);
-        answers.put(
-            "next for dog " + id,
-            NextRungs.of(standing, CleanForecast.of(reps, CurveQuestions.AGED_TO)));
+        if (!reps.isEmpty()) {
+          answers.put(
+              "standing of dog " + id, StandingInBrief.of(reps, followed, CurveQuestions.AGED_TO));
+        }
       }
       case SESSION -> {
         answers.put("session " + id, registry.session(id));

@@ -53,7 +53,7 @@ class StandingTest {
     assertThat(straight.drills()).allMatch(drill -> drill.state() == DrillState.SOLID);
     assertThat(NextRungs.of(dog, BY_ANGLE))
         .extracting(next -> next.standing().pool().rung().angle().degrees())
-        .containsExactly(45.0, -45.0);
+        .containsExactly(30.0, -30.0);
   }
 
   @Test
@@ -136,9 +136,9 @@ class StandingTest {
     assertThat(NextRungs.of(dog, BY_ANGLE))
         .extracting(NextRung::why, next -> next.standing().pool().rung().angle().degrees())
         .containsExactly(
-            tuple(NextRung.Reason.FRONTIER, 90.0),
-            tuple(NextRung.Reason.EASIER, -45.0),
-            tuple(NextRung.Reason.FRONTIER, -90.0));
+            tuple(NextRung.Reason.FRONTIER, 60.0),
+            tuple(NextRung.Reason.EASIER, -30.0),
+            tuple(NextRung.Reason.FRONTIER, -60.0));
   }
 
   @Test
@@ -169,7 +169,7 @@ class StandingTest {
     assertThat(NextRungs.of(dog, BY_ANGLE))
         .filteredOn(next -> next.why() == NextRung.Reason.DUE)
         .extracting(next -> next.standing().pool().rung().angle().degrees())
-        .containsExactly(135.0, -135.0);
+        .containsExactly(90.0, -90.0);
   }
 
   @Test

@@ -43,7 +43,7 @@ class DefaultProgrammeTest {
 
   @Test
   void threeAndFourPolesWithoutALeadInRoundTheClock() {
-    assertRoundTheClock(stagesBefore(3, LeadIn.NONE));
+    assertThat(anglesOf(stagesBefore(3, LeadIn.NONE))).contains(0.0, 90.0, -90.0);
     assertRoundTheClock(stagesBefore(4, LeadIn.NONE));
   }
 

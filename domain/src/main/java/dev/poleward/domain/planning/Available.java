@@ -1,0 +1,27 @@
+package dev.poleward.domain.planning;
+
+import dev.poleward.domain.programme.Drill;
+
+/**
+ * What is at hand on the ground.
+ *
+ * @param jump whether there is a jump
+ * @param tunnel whether there is a tunnel
+ * @param poles how many, from 2
+ */
+public record Available(boolean jump, boolean tunnel, int poles) {
+
+  /** Everything that a programme can ask for. */
+  public static final Available EVERYTHING = new Available(true, true, 24);
+
+  /** Whether a drill can be laid out with it. */
+  public boolean allows(Drill drill) {
+    boolean leadIn =
+        switch (drill.runUp().leadIn()) {
+          case NONE -> true;
+          case JUMP -> jump;
+          case TUNNEL -> tunnel;
+        };
+    return leadIn && drill.poles() <= poles;
+  }
+}

@@ -1,0 +1,29 @@
+package dev.poleward.domain.planning;
+
+import dev.poleward.domain.event.Manoeuvre;
+import dev.poleward.domain.judgement.PoolStanding;
+import dev.poleward.domain.layout.EntrySide;
+import dev.poleward.domain.programme.Drill;
+import dev.poleward.domain.programme.DrillOfStage;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** Which drills can be laid out today, and may be. */
+record Ground(Available available, Limits limits) {
+
+  boolean allows(Drill drill) {
+    return available.allows(drill)
+        && drill.poles() <= limits.poles()
+        && (limits.pressure() || drill.handling().manoeuvre() != Manoeuvre.PRESSURE)
+        && (limits.angleWork() || drill.rung().size() == 0)
+        && (drill.rung().side() == EntrySide.BOTH || limits.sides().contains(drill.rung().side()));
+  }
+
+  List<Drill> allowed(PoolStanding pool) {
+    return pool.pool().drills().stream().filter(this::allows).toList();
+  }
+
+  Stream<DrillOfStage> drills(PoolStanding pool) {
+    return allowed(pool).stream().map(drill -> new DrillOfStage(pool.stage().id(), drill));
+  }
+}

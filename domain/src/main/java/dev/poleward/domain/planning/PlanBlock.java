@@ -1,0 +1,36 @@
+package dev.poleward.domain.planning;
+
+import dev.poleward.domain.mastery.Estimate;
+import dev.poleward.domain.programme.DrillOfStage;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A few reps of one drill, over one setup.
+ *
+ * @param reps how many, from 1; fewer where the verdict comes first
+ * @param expected share of clean ones, with its doubt
+ * @param fallback what is easier, for after two misses running; null when nothing is
+ */
+public record PlanBlock(
+    DrillOfStage drill,
+    int reps,
+    Purpose purpose,
+    Estimate expected,
+    @Nullable DrillOfStage fallback) {
+
+  /** What a block is for. */
+  public enum Purpose {
+    /** Something solid to begin with. */
+    WARM_UP,
+    /** It slips. */
+    MEND,
+    /** It is due. */
+    REFRESH,
+    /** What is to be learned. */
+    WORK,
+    /** A look ahead. */
+    PROBE,
+    /** Something solid to end with. */
+    FINISH
+  }
+}

@@ -1,0 +1,30 @@
+package dev.poleward.domain.planning;
+
+import java.util.List;
+
+/**
+ * A session as it is to be run.
+ *
+ * @param blocks in their order; empty when nothing can be asked of the dog
+ */
+public record SessionPlan(List<PlanBlock> blocks) {
+
+  /** Keeps the blocks from changing. */
+  public SessionPlan {
+    blocks = List.copyOf(blocks);
+  }
+
+  /** How many reps it has. */
+  public int reps() {
+    return blocks.stream().mapToInt(PlanBlock::reps).sum();
+  }
+
+  /** Expected share of clean reps; 0 without any. */
+  public double expectedClean() {
+    double clean = 0;
+    for (PlanBlock block : blocks) {
+      clean += block.reps() * block.expected().value();
+    }
+    return blocks.isEmpty() ? 0 : clean / reps();
+  }
+}

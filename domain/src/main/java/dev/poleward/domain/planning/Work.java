@@ -1,0 +1,109 @@
+package dev.poleward.domain.planning;
+
+import dev.poleward.domain.event.BackChainStep;
+import dev.poleward.domain.judgement.DogStanding;
+import dev.poleward.domain.judgement.DrillStanding;
+import dev.poleward.domain.judgement.PoolStanding;
+import dev.poleward.domain.judgement.StageStanding;
+import dev.poleward.domain.judgement.StageState;
+import dev.poleward.domain.layout.EntrySide;
+import dev.poleward.domain.programme.Drill;
+import dev.poleward.domain.programme.DrillOfStage;
+import dev.poleward.domain.programme.StageOrder;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * A rung that has its turn, with the drills of it that the session allows.
+ *
+ * @param drills those that were not clean yet first, then those that were run least
+ * @param expected share of clean reps over them
+ */
+record Work(PoolStanding standing, List<Drill> drills, double expected) {
+
+  /** About as much as one miss takes from a test, in clean reps, by the usual rule. */
+  private static final double MISS_TAKES = 4;
+
+  /** Where a test gains hardly anything a rep, no count of reps is worth telling. */
+  private static final double GAIN_MIN = 0.05;
+
+  private static final double REPS_FAR = 1_000;
+
+  private static final Comparator<Work> SOONEST =
+      Comparator.comparingDouble(Work::repsToDecide)
+          .thenComparing(work -> work.standing.pool().rung());
+
+  /** All that has its turn: what is decided soonest first. */
+  static List<Work> of(DogStanding dog, Ground ground, CleanForecast forecast) {
+    List<Work> all = new ArrayList<>();
+    for (StageStanding stage : dog.stages()) {
+      if (stage.state() == StageState.OPEN && !stage.isProbe()) {
+        stage.pools().stream()
+            .filter(pool -> hasTurn(stage, pool))
+            .map(pool -> of(pool, ground.allowed(pool), forecast))
+            .filter(work -> !work.drills.isEmpty())
+            .forEach(all::add);
+      }
+    }
+    all.sort(SOONEST);
+    return all;
+  }
+
+  private static Work of(PoolStanding standing, List<Drill> allowed, CleanForecast forecast) {
+    List<Drill> drills = new ArrayList<>(allowed);
+    drills.sort(
+        Comparator.comparing((Drill drill) -> !isMissing(standing, drill))
+            .thenComparingInt(drill -> repsOf(standing, drill)));
+    return new Work(standing, List.copyOf(drills), allowed.isEmpty() ? 0 : forecast.share(allowed));
+  }
+
+  private static boolean hasTurn(StageStanding stage, PoolStanding pool) {
+    return !pool.isBehind()
+        && stage.pools().stream()
+            .filter(other -> !other.isBehind())
+            .noneMatch(other -> comesBefore(stage, other, pool));
+  }
+
+  /** A jump is added backwards; and some stages are gone through as they are listed. */
+  private static boolean comesBefore(StageStanding stage, PoolStanding other, PoolStanding pool) {
+    BackChainStep step = pool.pool().step();
+    BackChainStep others = other.pool().step();
+    boolean earlierStep =
+        step != null
+            && others != null
+            && others.compareTo(step) < 0
+            && other.pool().rung().equals(pool.pool().rung());
+    boolean smaller =
+        stage.stage().terms().order() == StageOrder.LISTED
+            && other.pool().rung().size() < pool.pool().rung().size();
+    return earlierStep || smaller;
+  }
+
+  private static boolean isMissing(PoolStanding standing, Drill drill) {
+    return standing.judgement().missing().contains(drill.handling());
+  }
+
+  private static int repsOf(PoolStanding standing, Drill drill) {
+    return standing.drills().stream()
+        .filter(each -> each.drill().drill().equals(drill))
+        .mapToInt(DrillStanding::reps)
+        .sum();
+  }
+
+  EntrySide side() {
+    return standing.pool().rung().side();
+  }
+
+  DrillOfStage of(Drill drill) {
+    return new DrillOfStage(standing.stage().id(), drill);
+  }
+
+  /** About how many reps it takes until the verdict, if the dog stays as it is. */
+  double repsToDecide() {
+    double gain = expected - MISS_TAKES * (1 - expected);
+    return gain < GAIN_MIN
+        ? REPS_FAR * (2 - expected)
+        : standing.judgement().cleanRepsToDecide() / gain;
+  }
+}
