@@ -3,6 +3,8 @@ package dev.poleward.service.http;
 import dev.poleward.domain.record.DogIdentity;
 import dev.poleward.domain.record.EntityRef;
 import dev.poleward.service.access.Authentication.Identity;
+import dev.poleward.service.access.ClubIdentity;
+import dev.poleward.service.access.HostIdentity;
 import dev.poleward.service.access.Permission;
 import dev.poleward.service.access.PersonalFields;
 import dev.poleward.service.access.Scope;
@@ -16,6 +18,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Semaphore;
 import java.util.function.BiFunction;
+import java.util.function.Supplier;
 
 /**
  * The frame around every read of a club: catch up, let in, wait for an event, open a reading,
@@ -36,10 +39,36 @@ final class ClubReads {
   /** Reads that wait for an event at a time; one more is answered as if its wait were over. */
   private static final int WAITERS_MAX = 256;
 
+  private static final long ANSWER_BYTES_MAX = 8L << 20;
+
+  /**
+   * A question as answers are remembered by it. Whoever may see everything shares answers; whoever
+   * may not, sees those that were made for the same key.
+   *
+   * @param key empty for those who may see everything
+   */
+  private record Question(String form, String asked, String key) {
+
+    static Question of(Call call, Reader reader) {
+      return new Question(call.form(), call.question(), narrowedTo(reader));
+    }
+
+    private static String narrowedTo(Reader reader) {
+      return switch (reader.identity()) {
+        case HostIdentity _ -> "";
+        case ClubIdentity club -> reader.mayTouchEveryDog() ? "" : club.key();
+      };
+    }
+  }
+
   private final Gate gate;
   private final ClubReader clubs;
   private final PersonalFields personal;
   private final Semaphore waiters = new Semaphore(WAITERS_MAX);
+  private final Remembered<Question, Answer> answers =
+      new Remembered<>(
+          ANSWER_BYTES_MAX,
+          (question, answer) -> answer.body().length + (long) question.asked().length());
 
   ClubReads(Gate gate, ClubReader clubs, PersonalFields personal) {
     this.personal = personal;
@@ -78,6 +107,9 @@ final class ClubReads {
      */
     record ByPosition(BiFunction<Call, Reader, String> besides) implements Marking {}
 
+    /** The same, and the answer is remembered. */
+    record Remembered(BiFunction<Call, Reader, String> besides) implements Marking {}
+
     /** By the answer itself. */
     record ByContent() implements Marking {}
   }
@@ -93,14 +125,26 @@ final class ClubReads {
     return read(call, Set.of(Scope.RECORDS_READ), new Marking.ByPosition(besides), route);
   }
 
+  /**
+   * The same, of what costs something to make: an answer is remembered until it could be another.
+   * Not for answers that hold personal members, which a forgetting takes away at once.
+   */
+  Answer remembered(
+      Call call, BiFunction<Call, Reader, String> besides, BiFunction<Call, Reader, Answer> route) {
+    return read(call, Set.of(Scope.RECORDS_READ), new Marking.Remembered(besides), route);
+  }
+
   /** A read of what speaks of the whole club: not for keys that are narrowed to some dogs. */
   Answer ofWholeClub(Call call, BiFunction<Call, Reader, Answer> route) {
-    return read(
-        call,
-        (same, reader) ->
-            reader.mayTouchEveryDog()
-                ? route.apply(same, reader)
-                : call.refused(ProblemKind.FORBIDDEN, "The key is narrowed to some dogs."));
+    return read(call, ofWholeClub(route));
+  }
+
+  /** Keeps keys out that are narrowed to some dogs. */
+  static BiFunction<Call, Reader, Answer> ofWholeClub(BiFunction<Call, Reader, Answer> route) {
+    return (call, reader) ->
+        reader.mayTouchEveryDog()
+            ? route.apply(call, reader)
+            : call.refused(ProblemKind.FORBIDDEN, "The key is narrowed to some dogs.");
   }
 
   /** A read for those with one of these scopes. */
@@ -157,16 +201,14 @@ final class ClubReads {
     return new Reader(identity, club, reading, new PersonalView(personal, club, reading.facts()));
   }
 
-  private static Answer marked(
+  private Answer marked(
       Call call, Reader reader, Marking marking, BiFunction<Call, Reader, Answer> route) {
     return switch (marking) {
-      case Marking.ByPosition(BiFunction<Call, Reader, String> besides) -> {
-        String tag =
-            EntityTag.ofQuestion(
-                call, reader.identity(), reader.reading().position(), besides.apply(call, reader));
-        yield EntityTag.matches(call, tag)
-            ? EntityTag.on(Answer.notModified(), tag)
-            : EntityTag.unlessAny(call, EntityTag.on(route.apply(call, reader), tag));
+      case Marking.ByPosition(BiFunction<Call, Reader, String> besides) ->
+          byPosition(call, reader, besides.apply(call, reader), () -> route.apply(call, reader));
+      case Marking.Remembered(BiFunction<Call, Reader, String> besides) -> {
+        String known = besides.apply(call, reader);
+        yield byPosition(call, reader, known, () -> answered(call, reader, known, route));
       }
       case Marking.ByContent _ -> {
         Answer answer = route.apply(call, reader);
@@ -176,6 +218,27 @@ final class ClubReads {
             : EntityTag.unlessAny(call, EntityTag.on(answer, tag));
       }
     };
+  }
+
+  private static Answer byPosition(
+      Call call, Reader reader, String besides, Supplier<Answer> route) {
+    String tag =
+        EntityTag.ofQuestion(call, reader.identity(), reader.reading().position(), besides);
+    return EntityTag.matches(call, tag)
+        ? EntityTag.on(Answer.notModified(), tag)
+        : EntityTag.unlessAny(call, EntityTag.on(route.get(), tag));
+  }
+
+  /** What is remembered, or else made; refusals are made each time. */
+  private Answer answered(
+      Call call, Reader reader, String besides, BiFunction<Call, Reader, Answer> route) {
+    Question question = Question.of(call, reader);
+    Optional<Answer> known = answers.known(reader, question, besides);
+    if (known.isPresent()) {
+      return known.get();
+    }
+    Answer answer = route.apply(call, reader);
+    return answer.status() == 200 ? answers.kept(reader, question, besides, answer) : answer;
   }
 
   private boolean applied(String club, String event) {

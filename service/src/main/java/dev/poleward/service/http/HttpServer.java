@@ -137,13 +137,11 @@ public final class HttpServer implements AutoCloseable {
         new RepRoutes(reads, placed, repShape, repList));
     routes.get(
         "/v1/clubs/{club}/suspected-duplicates", new SuspicionRoutes(reads)::suspectedDuplicates);
-    RememberedAnswers remembered = new RememberedAnswers();
     LocalDays days = new LocalDays(parts.clock());
     addMastery(
         routes,
-        new ProgressRoutes(reads, placed, days, remembered, new ProgressShape()),
-        new MasteryRoutes(
-            reads, placed, days, remembered, new MasteryShape(), new MasteryPictures()));
+        new ProgressRoutes(reads, placed, days, new ProgressShape()),
+        new MasteryRoutes(reads, placed, days, new MasteryShape(), new MasteryPictures()));
     return routes;
   }
 

@@ -1,7 +1,5 @@
 package dev.poleward.service.http;
 
-import com.github.benmanes.caffeine.cache.Cache;
-import com.github.benmanes.caffeine.cache.Caffeine;
 import dev.poleward.domain.record.ClubRecord;
 import dev.poleward.domain.record.Placement;
 import dev.poleward.domain.record.Registry;
@@ -15,41 +13,39 @@ import java.time.ZoneOffset;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The day that ages run to: the club's local day of {@code asOf}, or today's. Remembers the time
- * zones of 1,000 clubs, so that it costs next to nothing. Safe for use by many threads.
+ * The day that ages run to: the club's local day of {@code asOf}, or today's. Time zones are
+ * remembered, so that it costs next to nothing. Safe for use by many threads.
  */
 final class LocalDays {
 
-  private static final int CLUBS_HELD_MAX = 1_000;
+  private static final long BYTES_HELD_MAX = 1L << 20;
+
+  /** About what a question takes; zones are the platform's own and few. */
+  private static final int BYTES_OF_QUESTION = 64;
 
   /** A club's time zone is a registration: it does not depend on {@code asOf}. */
-  private record Question(String club, @Nullable Instant knownAt) {}
-
-  private record Known(long position, ZoneId zone) {}
+  private record Question(@Nullable Instant knownAt) {}
 
   private final Clock clock;
-  private final Cache<Question, Known> zones =
-      Caffeine.newBuilder().maximumSize(CLUBS_HELD_MAX).build();
+  private final Remembered<Question, ZoneId> zones =
+      new Remembered<>(BYTES_HELD_MAX, (_, _) -> BYTES_OF_QUESTION);
 
   LocalDays(Clock clock) {
     this.clock = clock;
   }
 
-  LocalDay of(Reader reader, View view) {
-    ZoneId zone = zone(reader, view);
-    Instant at = view.asOf() == null ? clock.instant() : view.asOf();
-    return new LocalDay(at.atZone(zone).toLocalDate(), zone);
+  /**
+   * The day of what a call asks for, as answers that go with the day are marked: with the day, and
+   * not with the clock, an answer changes that nothing was recorded for.
+   */
+  String agedTo(Call call, Reader reader) {
+    return of(reader, Asked.viewOf(call)).date().toString();
   }
 
-  private ZoneId zone(Reader reader, View view) {
-    Question question = new Question(reader.club(), view.knownAt());
-    long position = reader.reading().position();
-    Known known = zones.getIfPresent(question);
-    if (known == null || known.position() != position) {
-      known = new Known(position, read(reader, view));
-      zones.put(question, known);
-    }
-    return known.zone();
+  LocalDay of(Reader reader, View view) {
+    ZoneId zone = zones.of(reader, new Question(view.knownAt()), () -> read(reader, view));
+    Instant at = view.asOf() == null ? clock.instant() : view.asOf();
+    return new LocalDay(at.atZone(zone).toLocalDate(), zone);
   }
 
   private static ZoneId read(Reader reader, View view) {

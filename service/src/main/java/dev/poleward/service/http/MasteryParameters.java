@@ -57,11 +57,6 @@ record MasteryParameters(
     record Faulty(Problem problem) implements Read {}
   }
 
-  /** The view alone, before anything is judged. */
-  static View viewOf(Call call) {
-    return new Parameters(call, KNOWN).view();
-  }
-
   static Read of(Call call) {
     Parameters parameters = new Parameters(call, KNOWN);
     View view = parameters.view();

@@ -25,7 +25,6 @@ final class MasteryRoutes {
   private final ClubReads reads;
   private final PlacedReps placed;
   private final LocalDays days;
-  private final RememberedAnswers remembered;
   private final MasteryShape shape;
   private final MasteryPictures pictures;
 
@@ -33,29 +32,18 @@ final class MasteryRoutes {
       ClubReads reads,
       PlacedReps placed,
       LocalDays days,
-      RememberedAnswers remembered,
       MasteryShape shape,
       MasteryPictures pictures) {
     this.reads = reads;
     this.placed = placed;
     this.days = days;
-    this.remembered = remembered;
     this.shape = shape;
     this.pictures = pictures;
   }
 
   /** {@code GET …/dogs/{dog}/angle-mastery}. */
   Answer angleMastery(Call call) {
-    return reads.read(
-        call,
-        this::agedTo,
-        (same, reader) ->
-            remembered.of(same, reader, agedTo(same, reader), () -> answer(same, reader)));
-  }
-
-  /** With the day, and not with the clock, an answer changes that nothing was recorded for. */
-  private String agedTo(Call call, Reader reader) {
-    return days.of(reader, MasteryParameters.viewOf(call)).date().toString();
+    return reads.remembered(call, days::agedTo, this::answer);
   }
 
   private Answer answer(Call call, Reader reader) {

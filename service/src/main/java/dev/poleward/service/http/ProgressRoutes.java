@@ -25,38 +25,22 @@ final class ProgressRoutes {
   private final ClubReads reads;
   private final PlacedReps placed;
   private final LocalDays days;
-  private final RememberedAnswers remembered;
   private final ProgressShape shape;
 
-  ProgressRoutes(
-      ClubReads reads,
-      PlacedReps placed,
-      LocalDays days,
-      RememberedAnswers remembered,
-      ProgressShape shape) {
+  ProgressRoutes(ClubReads reads, PlacedReps placed, LocalDays days, ProgressShape shape) {
     this.reads = reads;
     this.placed = placed;
     this.days = days;
-    this.remembered = remembered;
     this.shape = shape;
   }
 
   /** {@code GET …/dogs/{dog}/progress}. */
   Answer progress(Call call) {
-    return reads.read(
+    // What is due depends on the day.
+    return reads.remembered(
         call,
-        this::agedTo,
-        (same, reader) ->
-            remembered.of(
-                same,
-                reader,
-                agedTo(same, reader),
-                () -> Asked.inView(same, view -> answer(same, reader, view))));
-  }
-
-  /** What is due depends on the day. */
-  private String agedTo(Call call, Reader reader) {
-    return days.of(reader, Asked.viewOf(call)).date().toString();
+        days::agedTo,
+        (same, reader) -> Asked.inView(same, view -> answer(same, reader, view)));
   }
 
   private Answer answer(Call call, Reader reader, View view) {

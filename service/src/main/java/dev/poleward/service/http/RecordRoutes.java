@@ -3,8 +3,6 @@ package dev.poleward.service.http;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import com.github.benmanes.caffeine.cache.Cache;
-import com.github.benmanes.caffeine.cache.Caffeine;
 import dev.poleward.domain.record.DogIdentity;
 import dev.poleward.domain.record.Placement;
 import dev.poleward.domain.record.View;
@@ -32,16 +30,11 @@ final class RecordRoutes {
   static final String NDJSON = "application/x-ndjson";
   private static final Set<Scope> READ = Set.of(Scope.RECORDS_READ);
   private static final long POSITION_MAX = 9_007_199_254_740_991L;
-  private static final int DIGESTS_HELD_MAX = 1_000;
-
-  private record At(String club, long position) {}
 
   private final ClubReads reads;
   private final FeedShape feedShape;
   private final FateShape fateShape;
   private final PendingEvents pending;
-  private final Cache<At, DigestAnswer> digests =
-      Caffeine.newBuilder().maximumSize(DIGESTS_HELD_MAX).build();
 
   RecordRoutes(ClubReads reads, FeedShape feedShape, FateShape fateShape, PendingEvents pending) {
     this.reads = reads;
@@ -115,7 +108,7 @@ final class RecordRoutes {
 
   /** {@code GET …/digest}. */
   Answer digest(Call call) {
-    return reads.ofWholeClub(call, this::digest);
+    return reads.remembered(call, (_, _) -> "", ClubReads.ofWholeClub(this::digest));
   }
 
   private Answer digest(Call call, Reader reader) {
@@ -123,12 +116,7 @@ final class RecordRoutes {
     if (problem.isPresent()) {
       return call.refused(problem.get());
     }
-    At at = new At(reader.club(), reader.reading().position());
-    DigestAnswer digest = digests.getIfPresent(at);
-    if (digest == null) {
-      digest = reader.reading().digest();
-      digests.put(at, digest);
-    }
+    DigestAnswer digest = reader.reading().digest();
     return Answer.json(
         200, new Writing().put("events", digest.events()).put("digest", digest.digest()).done());
   }
