@@ -8,7 +8,11 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 
-/** Entity tags (RFC 9110, 8.8.3): whether what a client has is still what it would get. */
+/**
+ * Entity tags (RFC 9110, 8.8.3): whether what a client has is still what it would get. All are
+ * weak: the same answer goes out compressed or plain, and a strong tag would call those bytes the
+ * same.
+ */
 final class EntityTag {
 
   private static final int CONTENT_BYTES = 16;
@@ -16,16 +20,26 @@ final class EntityTag {
 
   private EntityTag() {}
 
+  private static final String WEAK = "W/";
+
   /** Whether the client has this already. Compared weakly, as If-None-Match asks. */
   static boolean matches(Call call, String tag) {
     String has = call.header("If-None-Match").orElse("");
     for (String each : has.split(",", -1)) {
       String one = each.trim();
-      if (tag.equals(one.startsWith("W/") ? one.substring(2) : one)) {
+      if (opaque(tag).equals(opaque(one))) {
         return true;
       }
     }
     return false;
+  }
+
+  private static String opaque(String tag) {
+    return tag.startsWith(WEAK) ? tag.substring(WEAK.length()) : tag;
+  }
+
+  private static String weak(String opaque) {
+    return WEAK + '"' + opaque + '"';
   }
 
   /** 304 in place of an answer for a client that has one, whichever: {@code If-None-Match: *}. */
@@ -51,11 +65,7 @@ final class EntityTag {
     // Neither a question nor a key has a line feed, so the parts cannot be taken for each other.
     String asked = call.form() + '\n' + call.question() + asker + "\n\n" + besides;
     byte[] hash = sha256(asked.getBytes(StandardCharsets.UTF_8));
-    return '"'
-        + Long.toString(position)
-        + '-'
-        + HexFormat.of().formatHex(hash, 0, QUESTION_BYTES)
-        + '"';
+    return weak(position + "-" + HexFormat.of().formatHex(hash, 0, QUESTION_BYTES));
   }
 
   /** Marks what can be asked for again; refusals are left as they are. */
@@ -71,7 +81,7 @@ final class EntityTag {
 
   /** A tag that follows from the answer alone. */
   static String ofContent(Answer answer) {
-    return '"' + HexFormat.of().formatHex(sha256(answer.body()), 0, CONTENT_BYTES) + '"';
+    return weak(HexFormat.of().formatHex(sha256(answer.body()), 0, CONTENT_BYTES));
   }
 
   private static byte[] sha256(byte[] bytes) {
