@@ -17,7 +17,8 @@ final class Metrics {
   /**
    * Notes an answer.
    *
-   * @param route the path with its parameters unfilled, so that there are few of them
+   * @param route the path with its parameters unfilled, so that there are few of them; {@code none}
+   *     where the request leads nowhere
    */
   void answered(String method, String route, int status, Duration took) {
     Timer.builder("http.server.requests")

@@ -9,6 +9,7 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
@@ -38,6 +39,14 @@ final class Routes {
       return type.name();
     }
   }
+
+  /** Stands for the route in the timing of what leads nowhere. */
+  private static final String NO_ROUTE = "none";
+
+  private static final String BEGUN = "begun";
+
+  private static final Set<String> METHODS =
+      Set.of("GET", "HEAD", "POST", "PUT", "PATCH", "DELETE", "OPTIONS");
 
   private final Metrics metrics;
   private final UnderWay underWay = new UnderWay();
@@ -85,8 +94,15 @@ final class Routes {
             HandlerType.HEAD, each.path(), context -> answer(each, context));
       }
     }
-    config.routes.error(404, context -> nothingThere(context));
-    config.routes.error(405, context -> wrongMethod(context));
+    config.routes.before(context -> context.attribute(BEGUN, System.nanoTime()));
+    config.routes.error(
+        404,
+        context -> leadsNowhere(context, ProblemKind.NOT_FOUND, "There is nothing at this path."));
+    config.routes.error(
+        405,
+        context ->
+            leadsNowhere(
+                context, ProblemKind.METHOD_NOT_ALLOWED, "Allow says which methods it knows."));
   }
 
   private void answer(Known route, Context context) {
@@ -106,7 +122,6 @@ final class Routes {
   }
 
   private void answer(Known route, Call call, Context context) {
-    long begun = System.nanoTime();
     Answer answer;
     try {
       answer = answer(route, call);
@@ -126,8 +141,13 @@ final class Routes {
       call.dropRest();
     }
     write(context, answer);
-    metrics.answered(
-        route.method(), route.path(), answer.status(), Duration.ofNanos(System.nanoTime() - begun));
+    time(context, route.method(), route.path(), answer);
+  }
+
+  private void time(Context context, String method, String path, Answer answer) {
+    Long begun = context.attribute(BEGUN);
+    Duration took = begun == null ? Duration.ZERO : Duration.ofNanos(System.nanoTime() - begun);
+    metrics.answered(method, path, answer.status(), took);
   }
 
   /** What is wrong whatever the route, is told here. */
@@ -159,22 +179,18 @@ final class Routes {
     }
   }
 
-  private void nothingThere(Context context) {
+  private void leadsNowhere(Context context, ProblemKind kind, String detail) {
     if (!isAnswered(context)) {
-      write(
-          context,
-          new Call(new JavalinRequest(context))
-              .refused(ProblemKind.NOT_FOUND, "There is nothing at this path."));
+      Answer answer = new Call(new JavalinRequest(context)).refused(kind, detail);
+      write(context, answer);
+      time(context, knownMethod(context), NO_ROUTE, answer);
     }
   }
 
-  private void wrongMethod(Context context) {
-    if (!isAnswered(context)) {
-      write(
-          context,
-          new Call(new JavalinRequest(context))
-              .refused(ProblemKind.METHOD_NOT_ALLOWED, "Allow says which methods it knows."));
-    }
+  /** Whoever asks may name whatever method; as labels there are few of them. */
+  private static String knownMethod(Context context) {
+    String method = context.req().getMethod();
+    return METHODS.contains(method) ? method : "other";
   }
 
   /** Javalin asks for every answer of that status, those of our own routes included. */

@@ -81,6 +81,40 @@ class MetricsTest {
     }
   }
 
+  /** Whoever looks for holes shows in the timings, on whatever paths and with whatever methods. */
+  @Test
+  void whatLeadsNowhereIsTimedUnderNoRoute() {
+    probe();
+    String before = metrics();
+
+    probe();
+    String after = metrics();
+
+    String count = "http_server_requests_seconds_count";
+    String none = "route=\"none\"";
+    for (String[] labels :
+        new String[][] {
+          {"method=\"GET\"", "status=\"404\""},
+          {"method=\"PUT\"", "status=\"405\""},
+          {"method=\"HEAD\"", "status=\"404\""}
+        }) {
+      assertThat(
+              sum(after, count, none, labels[0], labels[1])
+                  - sum(before, count, none, labels[0], labels[1]))
+          .as(String.join(" ", labels))
+          .isEqualTo(1);
+    }
+    assertThat(sum(after, "http_server_requests_seconds_sum", none)).isPositive();
+    assertThat(after).doesNotContain("SNIFF");
+  }
+
+  private void probe() {
+    service.stranger().get("/nowhere").then().statusCode(404);
+    service.stranger().head("/nowhere").then().statusCode(404);
+    service.stranger().put("/health/live").then().statusCode(405);
+    RawHttp.exchange(service.port(), "SNIFF /nowhere HTTP/1.1\r\nHost: localhost\r\n\r\n");
+  }
+
   @Test
   void theRowsAreNotBehind() {
     club.record(Said.dog("juniper"));
