@@ -21,6 +21,7 @@ import dev.poleward.service.projection.RowStore;
 import io.micrometer.prometheusmetrics.PrometheusConfig;
 import io.micrometer.prometheusmetrics.PrometheusMeterRegistry;
 import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
@@ -94,7 +95,8 @@ final class Composition implements AutoCloseable {
     RowStore rows = closing.add(RowStore.open(data.part("rows"), RowSettings.DEFAULT));
     JournalSide side = JournalSide.open(settings, data, Projection.appliedIn(rows), closing);
 
-    refuseOtherJournal(rows, side, data);
+    refuseOtherJournal(rows, side.identity(), data.path());
+    refuseShorterJournal(side.journal().ends(LOOK_MAX), Projection.appliedIn(rows));
     PrometheusMeterRegistry metrics = new PrometheusMeterRegistry(PrometheusConfig.DEFAULT);
     Journal journal = new MeteredJournal(side.journal(), metrics);
     EventCodec codec = new EventCodec(Upcasters.NONE);
@@ -137,17 +139,21 @@ final class Composition implements AutoCloseable {
     return composition;
   }
 
-  /** Rows of one journal say nothing about another, however alike their offsets look. */
-  private static void refuseOtherJournal(RowStore rows, JournalSide side, DataFolder data) {
-    String identity = side.identity();
-    if (!rows.journal().orElse(identity).equals(identity)) {
+  private static void refuseOtherJournal(RowStore rows, String identity, Path data) {
+    if (!rows.belongTo(identity)) {
       throw new CannotStart(
           "%s holds what was made from another journal. Start with the journal it belongs to, or with another folder."
-              .formatted(data.path()));
+              .formatted(data));
     }
-    rows.belongTo(identity);
-    long[] applied = Projection.appliedIn(rows);
-    long[] ends = side.journal().ends(LOOK_MAX);
+  }
+
+  /**
+   * Refuses a journal that has lost what was acknowledged.
+   *
+   * @param ends where its partitions end
+   * @param applied what these rows hold of it, for each partition the next offset
+   */
+  static void refuseShorterJournal(long[] ends, long[] applied) {
     for (int partition = 0; partition < ends.length; partition++) {
       if (ends[partition] < applied[partition]) {
         throw new CannotStart(

@@ -127,6 +127,25 @@ class RestartTest {
     }
   }
 
+  /** Two journals as long as each other, so that offsets alone do not tell them apart. */
+  @Test
+  void rowsOfAnotherJournalAreRefused() throws IOException {
+    Path data = folder.resolve("data");
+    Path other = folder.resolve("other");
+    for (Path each : List.of(data, other)) {
+      try (RunningService service = RunningService.on(each)) {
+        service.newClub();
+      }
+    }
+    FolderRemoval.remove(data.resolve("journal"));
+    Files.move(other.resolve("journal"), data.resolve("journal"));
+
+    assertThatThrownBy(() -> RunningService.on(data).close())
+        .isInstanceOf(CannotStart.class)
+        .hasMessageContaining(data.toString())
+        .hasMessageContaining("another journal");
+  }
+
   private void onPort(int port) {
     HttpSettings taken = new HttpSettings(Settings.HOST, port, new Encryption.None());
     RunningService.with(folder.resolve("other"), taken).close();

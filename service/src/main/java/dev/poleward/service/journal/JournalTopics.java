@@ -17,7 +17,6 @@ import org.apache.kafka.clients.admin.ConfigEntry;
 import org.apache.kafka.common.KafkaFuture;
 import org.apache.kafka.common.config.ConfigResource;
 import org.apache.kafka.common.errors.TopicExistsException;
-import org.apache.kafka.common.errors.UnknownTopicOrPartitionException;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
@@ -35,7 +34,7 @@ public final class JournalTopics implements AutoCloseable {
 
   private static final Logger LOG = LoggerFactory.getLogger(JournalTopics.class);
   private static final Duration ANSWER_MAX = Duration.ofSeconds(30);
-  private static final Duration ASK_AGAIN = Duration.ofMillis(100);
+  private static final UntilKnown KNOWN = new UntilKnown(ANSWER_MAX, Duration.ofMillis(100));
 
   private final KafkaConnection connection;
   private final Admin admin;
@@ -179,20 +178,13 @@ public final class JournalTopics implements AutoCloseable {
 
   /** Returns once every partition can be read, and so has its files. */
   private void awaitLeaders(TopicPlan plan) {
-    long giveUpAt = System.nanoTime() + ANSWER_MAX.toNanos();
     try (var ends = new PartitionEnds(connection, plan.name(), plan.partitions())) {
-      while (true) {
-        try {
-          var unused = ends.now(ANSWER_MAX);
-          return;
-        } catch (JournalException unreadable) {
-          if (!(unreadable.getCause() instanceof UnknownTopicOrPartitionException)
-              || System.nanoTime() - giveUpAt >= 0) {
-            throw cannot("read the topic " + plan.name(), unreadable);
-          }
-          pause();
-        }
-      }
+      var unused = KNOWN.answer(() -> ends.now(ANSWER_MAX));
+    } catch (JournalException unreadable) {
+      throw cannot("read the topic " + plan.name(), unreadable);
+    } catch (InterruptedException stopping) {
+      Thread.currentThread().interrupt();
+      throw cannot("read the topic " + plan.name(), stopping);
     }
   }
 
@@ -217,33 +209,14 @@ public final class JournalTopics implements AutoCloseable {
     return new ConfigResource(ConfigResource.Type.TOPIC, plan.name());
   }
 
-  /** Asks again while a broker does not know a new topic yet: all do within moments. */
   private <T> T answer(Supplier<KafkaFuture<T>> question) {
-    long giveUpAt = System.nanoTime() + ANSWER_MAX.toNanos();
-    while (true) {
-      try {
-        return question.get().get(ANSWER_MAX.toSeconds(), TimeUnit.SECONDS);
-      } catch (ExecutionException failed) {
-        if (!(failed.getCause() instanceof UnknownTopicOrPartitionException)
-            || System.nanoTime() - giveUpAt >= 0) {
-          throw cannot("look at its topics", failed);
-        }
-        pause();
-      } catch (TimeoutException late) {
-        throw cannot("look at its topics", late);
-      } catch (InterruptedException stopping) {
-        Thread.currentThread().interrupt();
-        throw cannot("look at its topics", stopping);
-      }
-    }
-  }
-
-  private void pause() {
     try {
-      Thread.sleep(ASK_AGAIN);
+      return KNOWN.answer(() -> question.get().get(ANSWER_MAX.toSeconds(), TimeUnit.SECONDS));
     } catch (InterruptedException stopping) {
       Thread.currentThread().interrupt();
       throw cannot("look at its topics", stopping);
+    } catch (Exception silent) {
+      throw cannot("look at its topics", silent);
     }
   }
 

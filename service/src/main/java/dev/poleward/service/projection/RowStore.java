@@ -204,15 +204,23 @@ public final class RowStore implements AutoCloseable {
   }
 
   /** Which journal these rows were made from, if that was ever said. */
-  public Optional<String> journal() {
+  private Optional<String> journal() {
     byte @Nullable [] row = get(RowKeys.journal());
     return row == null ? Optional.empty() : Optional.of(new RowInput(row).text());
   }
 
-  /** Says which journal these rows are made from. */
-  public void belongTo(String journal) {
+  /**
+   * Whether these rows are made from that journal. Where that was never said of any, they are from
+   * now on. Rows of one journal say nothing about another, however alike their offsets look.
+   */
+  public boolean belongTo(String journal) {
+    Optional<String> before = journal();
+    if (before.isPresent()) {
+      return before.get().equals(journal);
+    }
     try {
       db.put(writing, RowKeys.journal(), new RowOutput().text(journal).done());
+      return true;
     } catch (RocksDBException e) {
       throw failed("cannot write rows", e);
     }
