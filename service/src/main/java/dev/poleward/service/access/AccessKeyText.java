@@ -1,8 +1,7 @@
 package dev.poleward.service.access;
 
+import dev.poleward.service.codec.Ids;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /**
  * An access key as its holder has it: {@code pw_<club>_<keyId>_<secret>}. A club's id may hold
@@ -20,10 +19,9 @@ public record AccessKeyText(String club, String keyId, String secret) {
   private static final int SECRET_BYTES = 32;
   private static final int KEY_ID_BYTES = 16;
 
-  private static final String KEY_ID = "[A-Za-z0-9.~-]{1,64}";
-  private static final Pattern KEY_ID_FORM = Pattern.compile(KEY_ID);
-  private static final Pattern FORM =
-      Pattern.compile("pw_([A-Za-z0-9._~-]{1,64})_(" + KEY_ID + ")_([A-Za-z0-9]{32,128})");
+  private static final String BEGINS = "pw_";
+  private static final int SECRET_LENGTH_MIN = 32;
+  private static final int SECRET_LENGTH_MAX = 128;
 
   /** A new key with that id. */
   static AccessKeyText drawn(String club, String keyId, Randomness randomness) {
@@ -37,28 +35,43 @@ public record AccessKeyText(String club, String keyId, String secret) {
 
   /** Whether that can be the id of a key: like other ids, but without underscores. */
   static boolean isKeyId(String text) {
-    return KEY_ID_FORM.matcher(text).matches();
+    return Ids.isId(text) && text.indexOf('_') < 0;
   }
 
   /** Reads a key; empty when the text is none. */
   public static Optional<AccessKeyText> parse(String text) {
-    if (text.length() > LENGTH_MAX) {
+    if (text.length() > LENGTH_MAX || !text.startsWith(BEGINS)) {
       return Optional.empty();
     }
-    Matcher parts = FORM.matcher(text);
-    return parts.matches()
-        ? Optional.of(new AccessKeyText(parts.group(1), parts.group(2), parts.group(3)))
+    int secretAt = text.lastIndexOf('_') + 1;
+    int keyIdAt = text.lastIndexOf('_', secretAt - 2) + 1;
+    if (keyIdAt <= BEGINS.length()) {
+      return Optional.empty();
+    }
+    AccessKeyText read =
+        new AccessKeyText(
+            text.substring(BEGINS.length(), keyIdAt - 1),
+            text.substring(keyIdAt, secretAt - 1),
+            text.substring(secretAt));
+    return Ids.isId(read.club) && isKeyId(read.keyId) && isSecret(read.secret)
+        ? Optional.of(read)
         : Optional.empty();
+  }
+
+  private static boolean isSecret(String text) {
+    return text.length() >= SECRET_LENGTH_MIN
+        && text.length() <= SECRET_LENGTH_MAX
+        && text.chars().allMatch(each -> Ids.isLetterOrDigit((char) each));
   }
 
   /** The key as its holder sends it. Not for logs. */
   public String written() {
-    return "pw_" + club + '_' + keyId + '_' + secret;
+    return BEGINS + club + '_' + keyId + '_' + secret;
   }
 
   /** Without the secret, so that a log can never hold it. */
   @Override
   public String toString() {
-    return "pw_" + club + '_' + keyId + "_…";
+    return BEGINS + club + '_' + keyId + "_…";
   }
 }

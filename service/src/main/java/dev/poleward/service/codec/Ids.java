@@ -1,16 +1,30 @@
 package dev.poleward.service.codec;
 
-import java.util.regex.Pattern;
-
-/** What an id of a club, a dog, a rep, an event may look like. */
+/** What an id of a club, a dog, a rep, an event may look like: 1 to 64 of A-Z a-z 0-9 . _ ~ -. */
 public final class Ids {
 
-  private static final Pattern ID = Pattern.compile("[A-Za-z0-9._~-]{1,64}");
+  private static final int LENGTH_MAX = 64;
 
   private Ids() {}
 
-  /** Whether a text is an id. */
+  /** Whether a text is an id. Every request and every event asks for several. */
   public static boolean isId(String text) {
-    return ID.matcher(text).matches();
+    if (text.isEmpty() || text.length() > LENGTH_MAX) {
+      return false;
+    }
+    for (int i = 0; i < text.length(); i++) {
+      char each = text.charAt(i);
+      if (!isLetterOrDigit(each) && each != '.' && each != '_' && each != '~' && each != '-') {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** Whether it is one of A-Z a-z 0-9, and of no other alphabet. */
+  public static boolean isLetterOrDigit(char each) {
+    return (each >= 'a' && each <= 'z')
+        || (each >= 'A' && each <= 'Z')
+        || (each >= '0' && each <= '9');
   }
 }

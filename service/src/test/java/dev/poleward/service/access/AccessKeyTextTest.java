@@ -3,7 +3,10 @@ package dev.poleward.service.access;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatCode;
 
+import java.util.Optional;
 import java.util.Random;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -77,6 +80,27 @@ class AccessKeyTextTest {
                       .ifPresent(key -> assertThat(key.written()).isEqualTo(text)))
           .as("seed %d", seed)
           .doesNotThrowAnyException();
+    }
+  }
+
+  /** The form as the contract says it; greedy, so that the parts are told from behind. */
+  @Test
+  void readsJustWhatHasTheForm() {
+    Pattern form =
+        Pattern.compile("pw_([A-Za-z0-9._~-]{1,64})_([A-Za-z0-9.~-]{1,64})_([A-Za-z0-9]{32,128})");
+    long seed = new Random().nextLong();
+    Random random = new Random(seed);
+    for (int round = 0; round < 20_000; round++) {
+      int length = random.nextInt(4) == 0 ? 30 + random.nextInt(100) : 43;
+      String text = mangled(random, "pw_salt_marsh_phone-1_" + "s".repeat(length));
+      Matcher parts = form.matcher(text);
+
+      assertThat(AccessKeyText.parse(text))
+          .as("seed %d", seed)
+          .isEqualTo(
+              parts.matches()
+                  ? Optional.of(new AccessKeyText(parts.group(1), parts.group(2), parts.group(3)))
+                  : Optional.empty());
     }
   }
 

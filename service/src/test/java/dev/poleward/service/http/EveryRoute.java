@@ -2,8 +2,7 @@ package dev.poleward.service.http;
 
 import dev.poleward.service.Club;
 import dev.poleward.service.RunningService;
-import io.restassured.response.Response;
-import io.restassured.specification.RequestSpecification;
+import dev.poleward.service.http.PlainRequest.Answered;
 import java.util.List;
 import java.util.Map;
 
@@ -46,35 +45,32 @@ final class EveryRoute {
   }
 
   /** Takes a route; with a body where one is wanted. */
-  static Response take(String route, String club, RequestSpecification request) {
+  static Answered take(String route, String club, PlainRequest request) {
     String method = route.substring(0, route.indexOf(' '));
-    if (method.equals("POST")) {
-      putBody(route, request);
+    String path = path(route, club);
+    if (!method.equals("POST")) {
+      return request.send(method, path);
     }
-    return request.request(method, path(route, club));
+    boolean events = route.equals("POST /v1/clubs/{club}/events");
+    String type = events ? Club.EVENT : "application/json";
+    return request.with("Content-Type", type).send(method, path, body(route));
   }
 
-  private static void putBody(String route, RequestSpecification request) {
+  private static String body(String route) {
     String path = route.substring("POST ".length());
-    switch (path) {
-      case "/v1/clubs" -> request.contentType("application/json").body("{}");
-      case "/v1/clubs/{club}/events" ->
-          request.contentType(Club.EVENT).body(Said.session("s-1", "18:00:00"));
-      case "/v1/clubs/{club}/access-keys" ->
-          request
-              .contentType("application/json")
-              .body(Said.json("{'id':'i-1','scopes':['records:read']}"));
+    return switch (path) {
+      case "/v1/clubs" -> "{}";
+      case "/v1/clubs/{club}/events" -> Said.session("s-1", "18:00:00");
+      case "/v1/clubs/{club}/access-keys" -> Said.json("{'id':'i-1','scopes':['records:read']}");
       default -> {
         ResourceDoors.Door door =
             ResourceDoors.ALL.stream()
                 .filter(each -> each.path().equals(path))
                 .findFirst()
                 .orElseThrow();
-        request
-            .contentType("application/json")
-            .body(FlatBody.of(door, FlatBody.example(door)).body().toString());
+        yield FlatBody.of(door, FlatBody.example(door)).body().toString();
       }
-    }
+    };
   }
 
   /** Gives a club one of everything that the paths name. */
