@@ -27,7 +27,10 @@ import java.util.Random;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 
-/** What routes are made of, for reads of rows without a server or a broker. For one thread. */
+/**
+ * What routes are made of, for reads of rows without a server or a broker. For one thread; the
+ * routes may be asked by many.
+ */
 final class InMemoryParts implements AutoCloseable {
 
   private static final Duration WAIT = Duration.ofSeconds(5);
