@@ -8,6 +8,7 @@ import dev.poleward.domain.record.Fact;
 import dev.poleward.domain.record.Precedence;
 import dev.poleward.service.projection.ClubReader;
 import dev.poleward.service.projection.Reading;
+import dev.poleward.service.projection.Remembered;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,15 +18,25 @@ import java.util.Set;
 /**
  * Tells whose access key a request carries, and makes new keys. Safe for use by many threads.
  *
- * <p>Nothing is remembered between requests: a key is a handful of rows that lie together, and a
- * key that is looked up each time stops working with the event that revokes it.
+ * <p>Whose a key is, is remembered at the club's position alone: the event that revokes it moves
+ * that, and the key stops working. Wrong keys are looked up each time, so that time does not tell
+ * them from unknown ones.
  */
 public final class AccessKeys {
+
+  private static final long IDENTITY_BYTES_MAX = 1L << 20;
+  private static final int BYTES_OF_IDENTITY = 512;
+  private static final int BYTES_OF_DOG = 128;
+
+  private record Question(String keyId, String secretHash) {}
 
   private final ClubReader clubs;
   private final HostKey hostKey;
   private final Randomness randomness;
   private final Duration catchUpMax;
+
+  private final Remembered<Question, ClubIdentity> identities =
+      new Remembered<>(IDENTITY_BYTES_MAX, (_, identity) -> bytes(identity));
 
   /** Compared with where there is no key, so that an unknown key takes as long as a wrong one. */
   private final String nobodysHash;
@@ -71,13 +82,27 @@ public final class AccessKeys {
   }
 
   private Optional<ClubIdentity> lookUp(AccessKeyText text) {
-    Optional<AccessKeyIssued> issued;
+    Question question = new Question(text.keyId(), SecretHash.of(text.secret()));
     try (Reading reading = clubs.open(text.club())) {
-      issued = working(reading.facts().about(new EntityRef(EntityKind.KEY, text.keyId())));
+      return identities
+          .known(reading, question, "")
+          .or(
+              () ->
+                  lookUp(text, reading)
+                      .map(identity -> identities.kept(reading, question, "", identity)));
     }
+  }
+
+  private Optional<ClubIdentity> lookUp(AccessKeyText text, Reading reading) {
+    Optional<AccessKeyIssued> issued =
+        working(reading.facts().about(new EntityRef(EntityKind.KEY, text.keyId())));
     boolean matches =
         SecretHash.matches(text.secret(), issued.map(AccessKeyIssued::hash).orElse(nobodysHash));
     return issued.filter(_ -> matches).map(key -> identity(text.club(), key));
+  }
+
+  private static long bytes(ClubIdentity identity) {
+    return BYTES_OF_IDENTITY + (long) BYTES_OF_DOG * identity.dogs().map(Set::size).orElse(0);
   }
 
   /** The key that stands, unless it was revoked. Neither event can be withdrawn. */

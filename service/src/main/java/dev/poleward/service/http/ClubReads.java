@@ -12,6 +12,7 @@ import dev.poleward.service.codec.Ids;
 import dev.poleward.service.contract.Fault;
 import dev.poleward.service.projection.ClubReader;
 import dev.poleward.service.projection.Reading;
+import dev.poleward.service.projection.Remembered;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
@@ -40,6 +41,7 @@ final class ClubReads {
   private static final int WAITERS_MAX = 256;
 
   private static final long ANSWER_BYTES_MAX = 8L << 20;
+  private static final long REGISTERED_BYTES_MAX = 1L << 20;
 
   /**
    * A question as answers are remembered by it. Whoever may see everything shares answers; whoever
@@ -65,6 +67,8 @@ final class ClubReads {
   private final ClubReader clubs;
   private final PersonalFields personal;
   private final Semaphore waiters = new Semaphore(WAITERS_MAX);
+  private final Remembered<String, Boolean> registered =
+      new Remembered<>(REGISTERED_BYTES_MAX, (_, _) -> 0);
   private final Remembered<Question, Answer> answers =
       new Remembered<>(
           ANSWER_BYTES_MAX,
@@ -173,7 +177,7 @@ final class ClubReads {
                 ProblemKind.NOT_IN_TIME, "The event in " + WAIT_FOR + " was not applied in time.");
           }
           try (Reading reading = clubs.open(club)) {
-            if (!isRegistered(reading)) {
+            if (!registered.of(reading, "", () -> isRegistered(reading))) {
               return call.refused(ProblemKind.NOT_FOUND, "There is no such club.");
             }
             return marked(call, reader(identity, club, reading), marking, route);
@@ -233,12 +237,14 @@ final class ClubReads {
   private Answer answered(
       Call call, Reader reader, String besides, BiFunction<Call, Reader, Answer> route) {
     Question question = Question.of(call, reader);
-    Optional<Answer> known = answers.known(reader, question, besides);
+    Optional<Answer> known = answers.known(reader.reading(), question, besides);
     if (known.isPresent()) {
       return known.get();
     }
     Answer answer = route.apply(call, reader);
-    return answer.status() == 200 ? answers.kept(reader, question, besides, answer) : answer;
+    return answer.status() == 200
+        ? answers.kept(reader.reading(), question, besides, answer)
+        : answer;
   }
 
   private boolean applied(String club, String event) {

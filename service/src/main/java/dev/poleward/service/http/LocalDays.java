@@ -5,6 +5,7 @@ import dev.poleward.domain.record.Placement;
 import dev.poleward.domain.record.Registry;
 import dev.poleward.domain.record.View;
 import dev.poleward.service.http.ClubReads.Reader;
+import dev.poleward.service.projection.Remembered;
 import java.time.Clock;
 import java.time.DateTimeException;
 import java.time.Instant;
@@ -43,7 +44,8 @@ final class LocalDays {
   }
 
   LocalDay of(Reader reader, View view) {
-    ZoneId zone = zones.of(reader, new Question(view.knownAt()), () -> read(reader, view));
+    ZoneId zone =
+        zones.of(reader.reading(), new Question(view.knownAt()), () -> read(reader, view));
     Instant at = view.asOf() == null ? clock.instant() : view.asOf();
     return new LocalDay(at.atZone(zone).toLocalDate(), zone);
   }

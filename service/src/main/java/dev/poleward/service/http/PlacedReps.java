@@ -4,6 +4,7 @@ import dev.poleward.domain.record.PlacedRep;
 import dev.poleward.domain.record.Placement;
 import dev.poleward.domain.record.View;
 import dev.poleward.service.http.ClubReads.Reader;
+import dev.poleward.service.projection.Remembered;
 import java.util.List;
 
 /**
@@ -23,6 +24,6 @@ final class PlacedReps {
       new Remembered<>(BYTES_HELD_MAX, (_, reps) -> (long) reps.size() * BYTES_OF_REP);
 
   List<PlacedRep> ofDog(Reader reader, Placement placement, View view, String dog) {
-    return remembered.of(reader, new Question(view, dog), () -> placement.ofDog(dog));
+    return remembered.of(reader.reading(), new Question(view, dog), () -> placement.ofDog(dog));
   }
 }

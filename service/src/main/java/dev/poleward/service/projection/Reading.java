@@ -42,7 +42,10 @@ public interface Reading extends AutoCloseable {
   record Fate(
       FeedEvent event, long repeated, long contradicted, List<Contradiction> contradictions) {}
 
-  /** Number of the club's recorded events: the club's ETag and the feed's cursor. */
+  /** The club's id. */
+  String club();
+
+  /** Number of the club's recorded events: what ETags are made of, and the feed's cursor. */
   long position();
 
   /** What is recorded of the club. */

@@ -36,6 +36,11 @@ final class RowReading implements Reading {
   }
 
   @Override
+  public String club() {
+    return club;
+  }
+
+  @Override
   public long position() {
     return position;
   }

@@ -72,10 +72,10 @@ final class RecordedClubs implements ClubReader {
 
   @Override
   public synchronized Reading open(String club) {
-    return new Opened(new Listed(List.copyOf(applied.getOrDefault(club, List.of()))));
+    return new Opened(club, new Listed(List.copyOf(applied.getOrDefault(club, List.of()))));
   }
 
-  private record Opened(Listed facts) implements Reading {
+  private record Opened(String club, Listed facts) implements Reading {
     @Override
     public long position() {
       return facts.all().size();

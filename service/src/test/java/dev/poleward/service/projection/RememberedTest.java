@@ -1,4 +1,4 @@
-package dev.poleward.service.http;
+package dev.poleward.service.projection;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

@@ -1,16 +1,15 @@
-package dev.poleward.service.http;
+package dev.poleward.service.projection;
 
 import com.github.benmanes.caffeine.cache.Cache;
 import com.github.benmanes.caffeine.cache.Caffeine;
-import dev.poleward.service.http.ClubReads.Reader;
 import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.function.ToLongBiFunction;
 
 /**
  * Remembers what was made of a club's events for those who ask again before it could have changed.
- * The one way to do so here: for finished answers, for placed reps and for whatever else costs
- * something to make. Safe for use by many threads; two who ask at once may both make it.
+ * The one way to do so: for finished answers, for placed reps and for whatever else costs something
+ * to make. Safe for use by many threads; two who ask at once may both make it.
  *
  * <p>Each question of a club has one answer here, which the next one replaces. It counts only at
  * the position that it was made at, and beside what else it follows from. With the position in the
@@ -20,7 +19,7 @@ import java.util.function.ToLongBiFunction;
  * @param <Q> what is asked, but for the club; told apart by {@code equals}
  * @param <T> what is made; many threads may hold the same, so it is never changed
  */
-final class Remembered<Q, T> {
+public final class Remembered<Q, T> {
 
   private record Question<Q>(String club, Q asked) {}
 
@@ -39,7 +38,7 @@ final class Remembered<Q, T> {
    *     least
    * @param bytes about how many a question and what is made for it take in memory
    */
-  Remembered(long bytesMax, ToLongBiFunction<Q, T> bytes) {
+  public Remembered(long bytesMax, ToLongBiFunction<Q, T> bytes) {
     remembered =
         Caffeine.newBuilder()
             .maximumWeight(bytesMax)
@@ -56,22 +55,22 @@ final class Remembered<Q, T> {
   }
 
   /** What is asked for, made unless it is known; for what follows from the club's events alone. */
-  T of(Reader reader, Q asked, Supplier<T> made) {
-    return known(reader, asked, "").orElseGet(() -> kept(reader, asked, "", made.get()));
+  public T of(Reading reading, Q asked, Supplier<T> made) {
+    return known(reading, asked, "").orElseGet(() -> kept(reading, asked, "", made.get()));
   }
 
   /**
-   * What was made for this question at the reader's position; empty when it has to be made anew.
+   * What was made for this question at the reading's position; empty when it has to be made anew.
    *
    * @param besides what it follows from besides the club's events, such as the day; may be empty
    */
-  Optional<T> known(Reader reader, Q asked, String besides) {
-    return known(reader.club(), reader.reading().position(), asked, besides);
+  public Optional<T> known(Reading reading, Q asked, String besides) {
+    return known(reading.club(), reading.position(), asked, besides);
   }
 
-  /** Keeps what was made for this question at the reader's position, and gives it back. */
-  T kept(Reader reader, Q asked, String besides, T made) {
-    return kept(reader.club(), reader.reading().position(), asked, besides, made);
+  /** Keeps what was made for this question at the reading's position, and gives it back. */
+  public T kept(Reading reading, Q asked, String besides, T made) {
+    return kept(reading.club(), reading.position(), asked, besides, made);
   }
 
   Optional<T> known(String club, long position, Q asked, String besides) {
