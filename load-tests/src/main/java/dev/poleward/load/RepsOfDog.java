@@ -19,7 +19,7 @@ import java.util.SplittableRandom;
 /**
  * All reps of a dog with a long record, each placed by the setup that stood and by its corrections:
  * as the first read after something new in the club, and as a read of what is known already; and
- * the curve that is made of them.
+ * the curve and the progress that are made of them.
  */
 public final class RepsOfDog {
 
@@ -29,6 +29,8 @@ public final class RepsOfDog {
   private static final String ROUTE = "/v1/clubs/{club}/dogs/{dog}/reps";
   private static final String CURVE = "/dogs/" + DOG + "/angle-mastery?poles=4";
   private static final String CURVE_ROUTE = "/v1/clubs/{club}/dogs/{dog}/angle-mastery";
+  private static final String PROGRESS = "/dogs/" + DOG + "/progress";
+  private static final String PROGRESS_ROUTE = "/v1/clubs/{club}/dogs/{dog}/progress";
   private static final String BARE = "/health/live";
 
   /** Something that is read. */
@@ -40,14 +42,21 @@ public final class RepsOfDog {
   private final ClubClient client;
   private final Session othersSession;
   private final int repetitions;
+  private final int rememberedRepetitions;
   private final Report report;
 
   private RepsOfDog(
-      Node node, ClubClient client, Session othersSession, int repetitions, Report report) {
+      Node node,
+      ClubClient client,
+      Session othersSession,
+      int repetitions,
+      int rememberedRepetitions,
+      Report report) {
     this.node = node;
     this.client = client;
     this.othersSession = othersSession;
     this.repetitions = repetitions;
+    this.rememberedRepetitions = rememberedRepetitions;
     this.report = report;
   }
 
@@ -58,6 +67,7 @@ public final class RepsOfDog {
     int percent = arguments.whole("correctedPercent", 1, 0);
     int warmUps = arguments.whole("warmUps", 300, 0);
     int repetitions = arguments.whole("repetitions", 100, 1);
+    int remembered = arguments.whole("rememberedRepetitions", 5_000, 1);
     TimeLimit.set(arguments.limit(30));
     boolean keep = arguments.keep();
     String settings = arguments.settings();
@@ -72,7 +82,7 @@ public final class RepsOfDog {
       try (ClubClient client = new ClubClient(node.port(), club, accessKey)) {
         fill(client, sessions, new ClubHistory.Shape(1, reps, percent, percent));
         RepsOfDog program =
-            new RepsOfDog(node, client, sessionOfAnother(client), repetitions, report);
+            new RepsOfDog(node, client, sessionOfAnother(client), repetitions, remembered, report);
         program.measure(warmUps);
       }
       report.print();
@@ -99,22 +109,26 @@ public final class RepsOfDog {
     Read page = some -> some.get(LIST).orThrow();
     Read all = some -> some.all(LIST, "reps");
     Read curve = some -> some.get(CURVE).orThrow();
+    Read progress = some -> some.get(PROGRESS).orThrow();
     Read bare = some -> some.getPath(BARE).orThrow();
     for (int i = 0; i < warmUps; i++) {
       somethingNew();
       page.once(client);
       all.once(client);
       curve.once(client);
-      curve.once(client);
-      bare.once(client);
+      progress.once(client);
     }
-    timed("first page, after something new", ROUTE, true, page);
-    timed("first page, again", ROUTE, false, page);
-    timed("all pages, after something new", "", true, all);
-    timed("all pages, again", "", false, all);
-    timed("curve, after something new", CURVE_ROUTE, true, curve);
-    timed("curve, again", CURVE_ROUTE, false, curve);
-    timed("bare route " + BARE, BARE, false, bare);
+    afterNews("first page, after something new", ROUTE, page);
+    timed("first page, again", ROUTE, repetitions, page);
+    afterNews("all pages, after something new", "", all);
+    timed("all pages, again", "", repetitions, all);
+    afterNews("curve, after something new", CURVE_ROUTE, curve);
+    timed("curve, again", CURVE_ROUTE, rememberedRepetitions, curve);
+    afterNews("progress, after something new", PROGRESS_ROUTE, progress);
+    timed("progress, again", PROGRESS_ROUTE, rememberedRepetitions, progress);
+    timed("bare route " + BARE, BARE, rememberedRepetitions, bare);
+    timed("curve, once more", CURVE_ROUTE, rememberedRepetitions, curve);
+    timed("bare route, once more", BARE, rememberedRepetitions, bare);
   }
 
   /** A rep of another dog: news for the club, and the size of what is read stays. */
@@ -123,17 +137,33 @@ public final class RepsOfDog {
     client.send(rep.body()).orThrow();
   }
 
-  private void timed(String what, String route, boolean afterNews, Read read) throws IOException {
+  private void afterNews(String what, String route, Read read) throws IOException {
     Latencies latencies = new Latencies();
     ServerTime before = ServerTime.now(node.port(), route);
     for (int i = 0; i < repetitions; i++) {
-      if (afterNews) {
-        somethingNew();
-      }
-      long begun = System.nanoTime();
-      read.once(client);
-      latencies.took(System.nanoTime() - begun);
+      somethingNew();
+      time(read, latencies);
     }
+    report(what, latencies, route, before);
+  }
+
+  private void timed(String what, String route, int times, Read read) throws IOException {
+    Latencies latencies = new Latencies();
+    ServerTime before = ServerTime.now(node.port(), route);
+    for (int i = 0; i < times; i++) {
+      time(read, latencies);
+    }
+    report(what, latencies, route, before);
+  }
+
+  private void time(Read read, Latencies latencies) throws IOException {
+    long begun = System.nanoTime();
+    read.once(client);
+    latencies.took(System.nanoTime() - begun);
+  }
+
+  private void report(String what, Latencies latencies, String route, ServerTime before)
+      throws IOException {
     report.row(
         what,
         latencies.percentile(50),
