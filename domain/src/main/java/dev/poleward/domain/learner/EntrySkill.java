@@ -16,17 +16,17 @@ final class EntrySkill {
   /** Degrees between knots. */
   static final double STEP = 7.5;
 
-  private static final int STRAIGHT_ON = (int) (180 / STEP);
-  private static final int KNOTS = 2 * STRAIGHT_ON + 1;
+  static final int STRAIGHT_ON = (int) (180 / STEP);
 
-  /** Beyond so many standard deviations practice no longer reaches. */
-  private static final double REACH = 3;
+  static final int KNOTS = 2 * STRAIGHT_ON + 1;
 
   private final Entry temper;
+  private final Spreading spreading;
   private final Skills knots;
 
   EntrySkill(Entry temper) {
     this.temper = temper;
+    this.spreading = new Spreading(temper);
     double[] start = new double[KNOTS];
     double[] ceiling = new double[KNOTS];
     for (int knot = 0; knot < KNOTS; knot++) {
@@ -39,21 +39,22 @@ final class EntrySkill {
     this.knots = new Skills(start, ceiling);
   }
 
-  private EntrySkill(Entry temper, Skills knots) {
+  private EntrySkill(Entry temper, Spreading spreading, Skills knots) {
     this.temper = temper;
+    this.spreading = spreading;
     this.knots = knots;
   }
 
   EntrySkill copy() {
-    return of(temper);
+    return new EntrySkill(temper, spreading, knots.copy());
   }
 
   /** The same skill in a dog of other temper. */
   EntrySkill of(Entry other) {
-    return new EntrySkill(other, knots.copy());
+    return new EntrySkill(other, new Spreading(other), knots.copy());
   }
 
-  private static double angleOf(int knot) {
+  static double angleOf(int knot) {
     return (knot - STRAIGHT_ON) * STEP;
   }
 
@@ -76,23 +77,11 @@ final class EntrySkill {
     int nearest = (int) Math.rint(degrees / STEP) + STRAIGHT_ON;
     double share = rate(degrees) * strength;
     double discovered = knots.discovery(nearest, share);
-    double reach = REACH * temper.spreadDegrees() * temper.towardsStraight();
-    int first = Math.max(0, (int) Math.ceil((degrees - reach) / STEP) + STRAIGHT_ON);
-    int last = Math.min(KNOTS - 1, (int) Math.floor((degrees + reach) / STEP) + STRAIGHT_ON);
-    for (int knot = first; knot <= last; knot++) {
-      double part = spread(degrees, angleOf(knot));
+    Spreading.Parts parts = spreading.from(degrees);
+    for (int knot = parts.first(); knot <= parts.last(); knot++) {
+      double part = parts.at(knot);
       knots.practise(knot, part * share, part * discovered, memory);
     }
-  }
-
-  /** The part of what is learned at one angle that arrives at another. */
-  private double spread(double from, double to) {
-    boolean otherSide = from * to < 0;
-    boolean towardsStraight = !otherSide && Math.abs(to) < Math.abs(from);
-    double width = temper.spreadDegrees() * (towardsStraight ? temper.towardsStraight() : 1);
-    double widths = (to - from) / width;
-    double bell = Math.exp(-widths * widths / 2);
-    return otherSide ? bell * temper.acrossSides() : bell;
   }
 
   private double rate(double degrees) {
@@ -102,8 +91,8 @@ final class EntrySkill {
     return degrees > 0 ? temper.pole().rate() : temper.gap().rate();
   }
 
-  void fade(double days, Memory memory) {
-    knots.fade(days, memory);
+  void fade(double left, Memory memory) {
+    knots.fade(left, memory);
   }
 
   /**

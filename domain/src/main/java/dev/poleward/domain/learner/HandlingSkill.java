@@ -88,7 +88,7 @@ final class HandlingSkill {
     return other / SIDES == practised / SIDES ? OTHER_SIDE : temper.generalises();
   }
 
-  void fade(double days, Memory memory) {
-    handlings.fade(days, memory);
+  void fade(double left, Memory memory) {
+    handlings.fade(left, memory);
   }
 }

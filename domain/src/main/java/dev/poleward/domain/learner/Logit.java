@@ -7,7 +7,7 @@ final class Logit {
 
   /** The probability of a logit. */
   static double chance(double logit) {
-    return 1 / (1 + Math.exp(-logit));
+    return 1 / (1 + StrictMath.exp(-logit));
   }
 
   /**
@@ -16,6 +16,6 @@ final class Logit {
    * @param chance strictly between 0 and 1
    */
   static double of(double chance) {
-    return Math.log(chance / (1 - chance));
+    return StrictMath.log(chance / (1 - chance));
   }
 }

@@ -34,8 +34,8 @@ final class Mood {
 
   void pass(double seconds) {
     double minutes = seconds / SECONDS_PER_MINUTE;
-    repsInTheLegs *= Math.pow(0.5, minutes / attention.recoveryMinutes());
-    missesRunning *= Math.pow(0.5, minutes / attention.forgivesMinutes());
+    repsInTheLegs *= StrictMath.pow(0.5, minutes / attention.recoveryMinutes());
+    missesRunning *= StrictMath.pow(0.5, minutes / attention.forgivesMinutes());
   }
 
   /** Logits that the mood adds to every skill; 0 for a fresh dog that is paid once a rep. */

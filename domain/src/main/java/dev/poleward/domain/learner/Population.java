@@ -37,7 +37,7 @@ public record Population(Temper middle, double quickness, double spread) {
 
   /** A dog of this population; the same random numbers give the same dog. */
   public Temper draw(RandomGenerator random) {
-    double quick = Math.exp(quickness * random.nextGaussian());
+    double quick = StrictMath.exp(quickness * random.nextGaussian());
     return new Draw(random, spread).around(middle).quicker(quick);
   }
 
@@ -129,7 +129,7 @@ public record Population(Temper middle, double quickness, double spread) {
     }
 
     private double factor(double middle, Range range) {
-      return range.nearest(middle * Math.exp(spread * random.nextGaussian()));
+      return range.nearest(middle * StrictMath.exp(spread * random.nextGaussian()));
     }
 
     private double logit(double middle) {

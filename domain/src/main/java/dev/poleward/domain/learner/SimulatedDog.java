@@ -143,11 +143,11 @@ public final class SimulatedDog {
         throw new IllegalArgumentException("the dog has lived until " + now + ": " + time);
       }
       double seconds = Duration.between(now, time).toMillis() / 1_000.0;
-      double days = seconds / SECONDS_PER_DAY;
-      entry.fade(days, temper.memory());
-      handling.fade(days, temper.memory());
-      leadIns.fade(days, temper.memory());
-      weaving.fade(days, temper.memory());
+      double left = temper.memory().left(seconds / SECONDS_PER_DAY);
+      entry.fade(left, temper.memory());
+      handling.fade(left, temper.memory());
+      leadIns.fade(left, temper.memory());
+      weaving.fade(left, temper.memory());
       mood.pass(seconds);
     }
     now = time;
@@ -182,6 +182,33 @@ public final class SimulatedDog {
       return new Attempt(Outcome.CLEAN, null, drive, seconds(task, speed));
     }
     return new Attempt(faultOf(kindOfFault), fault, drive, null);
+  }
+
+  /**
+   * The dog runs a rep whose outcome is known, and learns by it as if it had come to that itself.
+   * Draws nothing. Pay it afterwards like any other rep.
+   *
+   * @param outcome not void, which says nothing of a dog
+   * @param entryMade whether the entry was made
+   * @param time not before any time that it was given earlier
+   * @return what was to be expected of it, in the mood it was in
+   */
+  public Expected observed(Task task, Outcome outcome, boolean entryMade, Instant time) {
+    if (outcome == Outcome.VOID) {
+      throw new IllegalArgumentException("a void rep says nothing of a dog");
+    }
+    restUntil(time);
+    double chance = Logit.chance(entry.at(task.angle()) + ease(task) + mood.logit());
+    Expected expected = new Expected(chance, chanceThrough(task));
+    boolean clean = outcome == Outcome.CLEAN;
+    if (entryMade) {
+      learnEntry(task, chance, 1);
+      learnWeaving(task, clean);
+    } else if (outcome != Outcome.NO_ATTEMPT) {
+      learnEntry(task, chance, temper.practice().missTeaches());
+    }
+    mood.ran(clean);
+    return expected;
   }
 
   /**
@@ -307,7 +334,9 @@ public final class SimulatedDog {
   private double seconds(Task task, double luck) {
     double novice = temper.pace().noviceSlower() * (1 - weaving.shareOfTheWay(0));
     double perGap =
-        temper.pace().secondsPerGap() * (1 + novice) * Math.exp(temper.pace().spread() * luck);
+        temper.pace().secondsPerGap()
+            * (1 + novice)
+            * StrictMath.exp(temper.pace().spread() * luck);
     return Math.max(SECONDS_PER_GAP_MIN, perGap) * (task.poles() - 1);
   }
 }

@@ -74,9 +74,12 @@ final class Skills {
     best[place] = Math.max(best[place], now[place]);
   }
 
-  /** Days pass without practice. */
-  void fade(double days, Memory memory) {
-    double left = Math.pow(0.5, days / memory.halfLifeDays());
+  /**
+   * Time passes without practice.
+   *
+   * @param left part of what can fade that has not, as {@link Memory#left} says
+   */
+  void fade(double left, Memory memory) {
     for (int i = 0; i < now.length; i++) {
       double kept = start[i] + memory.kept() * (best[i] - start[i]);
       if (now[i] > kept) {
