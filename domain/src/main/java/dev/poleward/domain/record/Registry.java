@@ -1,5 +1,6 @@
 package dev.poleward.domain.record;
 
+import dev.poleward.domain.event.AimEvent;
 import dev.poleward.domain.event.ClassEvent;
 import dev.poleward.domain.event.ClassEvent.ClassFormed;
 import dev.poleward.domain.event.ClassEvent.ClassJoined;
@@ -213,6 +214,15 @@ public final class Registry {
     return identity.group(dog).stream()
         .map(registration -> new EntityRef(EntityKind.DOG, registration))
         .flatMap(entity -> happened(knowledge.counting(entity, ProgrammeAssigned.class)).stream())
+        .sorted(Precedence.BY_MOMENT)
+        .toList();
+  }
+
+  /** Aims of one type for a dog, under any of its registrations, ascending by (time, id). */
+  public <E extends AimEvent> List<Fact<E>> aims(String dog, Class<E> type) {
+    return identity.group(dog).stream()
+        .map(registration -> new EntityRef(EntityKind.DOG, registration))
+        .flatMap(entity -> happened(knowledge.counting(entity, type)).stream())
         .sorted(Precedence.BY_MOMENT)
         .toList();
   }

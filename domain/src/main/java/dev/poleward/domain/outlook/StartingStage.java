@@ -1,0 +1,264 @@
+package dev.poleward.domain.outlook;
+
+import dev.poleward.domain.learner.SimulatedDog;
+import dev.poleward.domain.learner.Task;
+import dev.poleward.domain.outlook.Curriculum.Exercise;
+import dev.poleward.domain.outlook.Curriculum.Pool;
+import dev.poleward.domain.programme.Drill;
+import dev.poleward.domain.programme.Programme;
+import dev.poleward.domain.programme.Stage;
+import dev.poleward.domain.record.PlacedRep;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.Predicate;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A stage proposed for a dog that nobody here knows, from its last few reps, with the doubt that is
+ * left: which simulated dogs would have run so, and at which stage do they stand (Bayes, every
+ * stage as likely as any other before the first rep). What is proposed is the furthest stage that
+ * the dog is ready for with a chance of at least {@value #READY}.
+ *
+ * @param reps that were looked at
+ * @param stages with the chance that the dog stands where each begins; they and {@code finished}
+ *     sum to 1
+ * @param finished the chance that there is nothing left to learn in the programme
+ * @param proposed where to start; null while too few reps were run
+ * @param clear whether more reps would hardly change it
+ * @param next reps that would tell most, the easiest first; none when it is clear
+ */
+public record StartingStage(
+    Programme programme,
+    int reps,
+    List<Chance> stages,
+    double finished,
+    @Nullable Stage proposed,
+    boolean clear,
+    List<ToTry> next) {
+
+  /** Reps below which nothing is proposed. */
+  public static final int REPS_MIN = 6;
+
+  /** The latest reps that are looked at; after so many something is proposed, however doubtful. */
+  public static final int REPS_MAX = 10;
+
+  /** The chance that a dog is ready for what is proposed [C]. */
+  public static final double READY = 0.7;
+
+  /** It is clear when the chance is at least this [C]. */
+  public static final double CLEAR = 0.9;
+
+  /** No rep is asked for that is expected to be clean less often [C]. */
+  public static final double CLEAN_MIN = 0.5;
+
+  private static final int TO_TRY = 3;
+  private static final double LAPSE = 0.02;
+
+  /** Keeps the lists from changing. */
+  public StartingStage {
+    stages = List.copyOf(stages);
+    next = List.copyOf(next);
+  }
+
+  /** The chance that a dog stands where a stage begins. */
+  public record Chance(Stage stage, double chance) {}
+
+  /**
+   * A rep to run.
+   *
+   * @param clean the chance that it is clean, as far as is known now
+   */
+  public record ToTry(Drill drill, double clean) {}
+
+  /**
+   * Proposes a stage.
+   *
+   * @param reps of the dog, ascending by (time, id)
+   * @param allowed what the dog may run, for its age or its health: nothing else is asked for or
+   *     proposed
+   */
+  public static StartingStage of(
+      Programme programme, List<PlacedRep> reps, Predicate<Drill> allowed) {
+    Curriculum curriculum = Curriculum.of(programme);
+    return new Proposing(curriculum, Panel.of(curriculum), allowed).of(seen(reps));
+  }
+
+  private static List<SeenRep> seen(List<PlacedRep> reps) {
+    List<SeenRep> seen = SeenRep.of(reps).stream().filter(SeenRep::isEvidence).toList();
+    return seen.subList(Math.max(0, seen.size() - REPS_MAX), seen.size());
+  }
+
+  /** Proposes for one programme; keeps its panel. For one thread. */
+  static final class Proposing {
+
+    private final Curriculum curriculum;
+    private final Panel panel;
+    private final Predicate<Drill> allowed;
+
+    Proposing(Curriculum curriculum, Panel panel, Predicate<Drill> allowed) {
+      this.curriculum = curriculum;
+      this.panel = panel;
+      this.allowed = allowed;
+    }
+
+    StartingStage of(List<SeenRep> reps) {
+      Weighed weighed = Weighed.of(panel, reps);
+      double[] stages = weighed.stages();
+      int furthest = furthest(stages);
+      boolean enough = reps.size() >= REPS_MIN;
+      double beyond = reach(stages, furthest + 1);
+      boolean clear = enough && reach(stages, furthest) >= CLEAR && beyond <= 1 - CLEAR;
+      List<Chance> chances = new ArrayList<>();
+      for (int i = 0; i < curriculum.stages().size(); i++) {
+        chances.add(new Chance(curriculum.stages().get(i), stages[i]));
+      }
+      return new StartingStage(
+          curriculum.programme(),
+          reps.size(),
+          chances,
+          stages[stages.length - 1],
+          enough ? curriculum.stages().get(furthest) : null,
+          clear,
+          clear || reps.size() >= REPS_MAX ? List.of() : next(weighed));
+    }
+
+    /** The furthest stage that the dog is ready for and may run anything of. */
+    private int furthest(double[] stages) {
+      int furthest = 0;
+      for (int stage = 1; stage < curriculum.stages().size(); stage++) {
+        if (reach(stages, stage) >= READY && mayBegin(stage)) {
+          furthest = stage;
+        }
+      }
+      return furthest;
+    }
+
+    private boolean mayBegin(int stage) {
+      return curriculum.pools().stream()
+          .filter(pool -> pool.stage() == stage)
+          .flatMap(pool -> pool.drills().stream())
+          .anyMatch(exercise -> allowed.test(exercise.drill()));
+    }
+
+    /** The chance that the dog stands at a stage or further. */
+    private static double reach(double[] stages, int stage) {
+      double sum = 0;
+      for (int i = stage; i < stages.length; i++) {
+        sum += stages[i];
+      }
+      return sum;
+    }
+
+    private List<ToTry> next(Weighed weighed) {
+      record Told(ToTry drill, double information) {}
+      List<Told> told = new ArrayList<>();
+      for (Pool pool : curriculum.pools()) {
+        Exercise exercise = pool.drills().getFirst();
+        double clean = weighed.clean(exercise.task());
+        if (allowed.test(exercise.drill()) && clean >= CLEAN_MIN) {
+          told.add(
+              new Told(new ToTry(exercise.drill(), clean), weighed.information(exercise.task())));
+        }
+      }
+      return told.stream()
+          .sorted(Comparator.comparingDouble(Told::information).reversed())
+          .limit(TO_TRY)
+          .map(Told::drill)
+          .sorted(Comparator.comparingDouble(ToTry::clean).reversed())
+          .toList();
+    }
+  }
+
+  /** A panel, each dog weighed by how likely it would have run so. For one thread. */
+  private record Weighed(Panel panel, List<List<Double>> weights) {
+
+    static Weighed of(Panel panel, List<SeenRep> reps) {
+      List<List<Double>> weights = new ArrayList<>();
+      double sum = 0;
+      for (List<SimulatedDog> dogs : panel.atStage()) {
+        List<Double> each = new ArrayList<>();
+        for (SimulatedDog dog : dogs) {
+          double weight = likelihood(dog, reps) / dogs.size();
+          each.add(weight);
+          sum += weight;
+        }
+        weights.add(each);
+      }
+      double all = sum;
+      weights.replaceAll(each -> each.stream().map(weight -> weight / all).toList());
+      return new Weighed(panel, weights);
+    }
+
+    /** Of a dog as it stands: a few reps teach little, and tire no one. */
+    private static double likelihood(SimulatedDog dog, List<SeenRep> reps) {
+      double likelihood = 1;
+      for (SeenRep rep : reps) {
+        double clean = lapsing(dog.chanceOfClean(rep.task()));
+        double made = lapsing(dog.chanceOfEntry(rep.task()));
+        if (rep.isClean()) {
+          likelihood *= clean;
+        } else if (rep.entryMade()) {
+          likelihood *= Math.max(LAPSE, made - clean);
+        } else {
+          likelihood *= 1 - made;
+        }
+      }
+      return likelihood;
+    }
+
+    private static double lapsing(double chance) {
+      return LAPSE + (1 - 2 * LAPSE) * chance;
+    }
+
+    /** The chance of each stage. */
+    double[] stages() {
+      return weights.stream()
+          .mapToDouble(each -> each.stream().mapToDouble(Double::doubleValue).sum())
+          .toArray();
+    }
+
+    /** The chance that a rep is clean. */
+    double clean(Task task) {
+      double[] ofStages = cleanOfStages(task);
+      double sum = 0;
+      for (double each : ofStages) {
+        sum += each;
+      }
+      return sum;
+    }
+
+    /** For each stage the chance that the dog stands there and is clean. */
+    private double[] cleanOfStages(Task task) {
+      double[] clean = new double[weights.size()];
+      for (int stage = 0; stage < clean.length; stage++) {
+        for (int dog = 0; dog < weights.get(stage).size(); dog++) {
+          clean[stage] +=
+              weights.get(stage).get(dog)
+                  * lapsing(panel.atStage().get(stage).get(dog).chanceOfClean(task));
+        }
+      }
+      return clean;
+    }
+
+    /** How much a rep would tell of the stage (mutual information, in nats). */
+    double information(Task task) {
+      double[] stages = stages();
+      double[] clean = cleanOfStages(task);
+      double all = 0;
+      for (double each : clean) {
+        all += each;
+      }
+      double information = 0;
+      for (int stage = 0; stage < stages.length; stage++) {
+        information += part(clean[stage], all, stages[stage]);
+        information += part(stages[stage] - clean[stage], 1 - all, stages[stage]);
+      }
+      return information;
+    }
+
+    private static double part(double both, double one, double other) {
+      return both > 0 ? both * StrictMath.log(both / (one * other)) : 0;
+    }
+  }
+}
