@@ -198,7 +198,8 @@ public final class SimulatedDog {
       throw new IllegalArgumentException("a void rep says nothing of a dog");
     }
     restUntil(time);
-    double chance = Logit.chance(entry.at(task.angle()) + ease(task) + mood.logit());
+    double ease = ease(task) + mood.logit();
+    double chance = Logit.chance(entry.at(task.angle()) + ease);
     Expected expected = new Expected(chance, chanceThrough(task));
     boolean clean = outcome == Outcome.CLEAN;
     if (entryMade) {

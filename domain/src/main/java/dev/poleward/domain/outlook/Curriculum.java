@@ -4,10 +4,8 @@ import dev.poleward.domain.event.BackChainStep;
 import dev.poleward.domain.event.Help;
 import dev.poleward.domain.event.Manoeuvre;
 import dev.poleward.domain.event.Outcome;
-import dev.poleward.domain.event.RepDetails;
-import dev.poleward.domain.layout.Approach;
 import dev.poleward.domain.layout.LeadIn;
-import dev.poleward.domain.layout.Setup;
+import dev.poleward.domain.learner.Attempt;
 import dev.poleward.domain.learner.Task;
 import dev.poleward.domain.programme.Drill;
 import dev.poleward.domain.programme.DrillMatch;
@@ -134,7 +132,8 @@ public final class Curriculum {
   /** Makes one. For one thread. */
   private static final class Making {
 
-    private static final Instant WHENEVER = Instant.EPOCH;
+    private static final Moment WHENEVER = new Moment(Instant.EPOCH, "rep");
+    private static final Attempt CLEAN = new Attempt(Outcome.CLEAN, null, 3, null);
 
     private final Programme programme;
     private final DrillMatching matching;
@@ -180,7 +179,7 @@ public final class Curriculum {
           stage,
           pool,
           handlings,
-          pool.drills().stream().map(each -> exercise(stage, each, handlings)).toList(),
+          pool.drills().stream().map(each -> exercise(each, handlings)).toList(),
           across(all, stageOf, place));
     }
 
@@ -202,8 +201,8 @@ public final class Curriculum {
       return place;
     }
 
-    private Exercise exercise(int stage, Drill drill, List<Handling> handlings) {
-      DrillMatch match = matching.match(asRun(stages.get(stage), drill));
+    private Exercise exercise(Drill drill, List<Handling> handlings) {
+      DrillMatch match = matching.match(asRun(drill));
       List<Place> countsFor = new ArrayList<>();
       if (match instanceof DrillMatch.Counts counts) {
         for (DrillOfStage each : counts.drills()) {
@@ -217,51 +216,8 @@ public final class Curriculum {
           drill, task(drill), handlings.indexOf(drill.handling()), List.copyOf(countsFor));
     }
 
-    /** A rep just as the drill says. */
-    private static PlacedRep asRun(Stage stage, Drill drill) {
-      Approach approach = new Approach(drill.rung().angle(), null);
-      Setup setup =
-          new Setup(
-              drill.poles(),
-              stage.ground().line().spacing(),
-              drill.runUp().leadIn(),
-              stage.ground().leadInDistance(),
-              approach,
-              null,
-              null,
-              null);
-      RepDetails details =
-          new RepDetails(
-              drill.handling().dogSide(),
-              drill.runUp().step(),
-              drill.runUp().turn(),
-              null,
-              null,
-              null,
-              approach,
-              setup,
-              null,
-              null,
-              null,
-              null,
-              null,
-              null,
-              null,
-              null);
-      return new PlacedRep(
-          new Moment(WHENEVER, "rep"),
-          "rep",
-          "session",
-          "dog",
-          drill.handling().manoeuvre(),
-          Outcome.CLEAN,
-          details,
-          drill.rung().angle(),
-          setup,
-          null,
-          null,
-          List.of(),
-          List.of());
+    private static PlacedRep asRun(Drill drill) {
+      return Schooling.placed(drill, CLEAN, null, WHENEVER, "dog", "session");
     }
   }
 }

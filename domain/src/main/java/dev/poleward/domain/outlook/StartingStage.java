@@ -49,7 +49,7 @@ public record StartingStage(
   /** It is clear when the chance is at least this [C]. */
   public static final double CLEAR = 0.9;
 
-  /** No rep is asked for that is expected to be clean less often [C]. */
+  /** No rep is asked for that is expected to be clean less often, if there is another [C]. */
   public static final double CLEAN_MIN = 0.5;
 
   private static final int TO_TRY = 3;
@@ -150,23 +150,29 @@ public record StartingStage(
       return sum;
     }
 
+    /** Where all is hard for the dog, the easiest there is. */
     private List<ToTry> next(Weighed weighed) {
       record Told(ToTry drill, double information) {}
       List<Told> told = new ArrayList<>();
       for (Pool pool : curriculum.pools()) {
         Exercise exercise = pool.drills().getFirst();
-        double clean = weighed.clean(exercise.task());
-        if (allowed.test(exercise.drill()) && clean >= CLEAN_MIN) {
-          told.add(
-              new Told(new ToTry(exercise.drill(), clean), weighed.information(exercise.task())));
+        if (allowed.test(exercise.drill())) {
+          ToTry drill = new ToTry(exercise.drill(), weighed.clean(exercise.task()));
+          told.add(new Told(drill, weighed.information(exercise.task())));
         }
       }
-      return told.stream()
-          .sorted(Comparator.comparingDouble(Told::information).reversed())
-          .limit(TO_TRY)
-          .map(Told::drill)
-          .sorted(Comparator.comparingDouble(ToTry::clean).reversed())
-          .toList();
+      Comparator<ToTry> easiestFirst = Comparator.comparingDouble(ToTry::clean).reversed();
+      List<ToTry> telling =
+          told.stream()
+              .filter(each -> each.drill().clean() >= CLEAN_MIN)
+              .sorted(Comparator.comparingDouble(Told::information).reversed())
+              .limit(TO_TRY)
+              .map(Told::drill)
+              .sorted(easiestFirst)
+              .toList();
+      return telling.isEmpty()
+          ? told.stream().map(Told::drill).sorted(easiestFirst).limit(1).toList()
+          : telling;
     }
   }
 
