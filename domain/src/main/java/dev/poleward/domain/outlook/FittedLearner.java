@@ -15,7 +15,7 @@ import java.util.List;
 public final class FittedLearner {
 
   /** The latest reps of a record that are looked at. */
-  public static final int REPS_MAX = 10_000;
+  public static final int REPS_MAX = 5_000;
 
   private final List<SeenRep> reps;
   private final Replay replay;

@@ -4,6 +4,7 @@ import dev.poleward.domain.event.Outcome;
 import dev.poleward.domain.learner.Population;
 import dev.poleward.domain.learner.SimulatedDog;
 import dev.poleward.domain.outlook.Curriculum.Exercise;
+import dev.poleward.domain.programme.Programme;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -12,15 +13,13 @@ import java.util.SplittableRandom;
 
 /**
  * Dogs that stand where a stage begins: simulated ones, taught by a plain trainer through all
- * stages before. The same programme has the same panel. For one thread.
- *
- * @param atStage for each stage on the way to the end, and for the end, the dogs that stand there;
- *     none where no dog of the panel came so far
+ * stages before. The same programme has the same panel. It takes a few hundred thousand simulated
+ * reps to put together, and is worth keeping. Nothing changes it; safe for use by many threads.
  */
-record Panel(List<List<SimulatedDog>> atStage) {
+public final class Panel {
 
   /** Dogs that set out. */
-  static final int DOGS = 40;
+  public static final int DOGS = 40;
 
   /** Reps after which a dog is no longer taught. */
   private static final int REPS_MAX = 4_000;
@@ -29,16 +28,39 @@ record Panel(List<List<SimulatedDog>> atStage) {
   private static final Duration BETWEEN_SESSIONS = Duration.ofHours(84);
   private static final Instant BEGIN = Instant.EPOCH;
 
-  static Panel of(Curriculum curriculum) {
+  private final Curriculum curriculum;
+  private final List<List<SimulatedDog>> atStage;
+
+  /** By pool, stage and dog: the chance that the first drill of the pool is clean. */
+  private final double[][][] clean;
+
+  private Panel(Curriculum curriculum, List<List<SimulatedDog>> atStage) {
+    this.curriculum = curriculum;
+    this.atStage = atStage.stream().map(List::copyOf).toList();
+    this.clean =
+        curriculum.pools().stream()
+            .map(pool -> chances(pool.drills().getFirst()))
+            .toArray(double[][][]::new);
+  }
+
+  private double[][] chances(Exercise exercise) {
+    return atStage.stream()
+        .map(dogs -> dogs.stream().mapToDouble(dog -> dog.chanceOfClean(exercise.task())).toArray())
+        .toArray(double[][]::new);
+  }
+
+  /** The panel of a programme. */
+  public static Panel of(Programme programme) {
+    Curriculum curriculum = Curriculum.of(programme);
     List<List<SimulatedDog>> atStage = new ArrayList<>();
     for (int stage = 0; stage <= curriculum.stages().size(); stage++) {
       atStage.add(new ArrayList<>());
     }
-    SplittableRandom random = new SplittableRandom(Seed.of("panel", curriculum.programme()));
+    SplittableRandom random = new SplittableRandom(Seed.of("panel", programme));
     for (int dog = 0; dog < DOGS; dog++) {
       walk(curriculum, random.split(), atStage);
     }
-    return new Panel(atStage);
+    return new Panel(curriculum, atStage);
   }
 
   private static void walk(
@@ -60,5 +82,24 @@ record Panel(List<List<SimulatedDog>> atStage) {
       dog.rewarded(clean ? 1 : 0);
       trainer.ran(exercise, clean);
     }
+  }
+
+  Curriculum curriculum() {
+    return curriculum;
+  }
+
+  /** Where dogs stand: at the beginning of each stage, and at the end. */
+  int places() {
+    return atStage.size();
+  }
+
+  /** The dogs that stand there; none where no dog of the panel came so far. Not to be run. */
+  List<SimulatedDog> dogs(int place) {
+    return atStage.get(place);
+  }
+
+  /** The chance that the first drill of a pool is clean, for a dog. */
+  double clean(int pool, int place, int dog) {
+    return clean[pool][place][dog];
   }
 }

@@ -40,7 +40,7 @@ public record Rhythm(double sessionsPerWeek, int repsPerSession) {
   }
 
   /** Weeks until so many sessions are over, the first a whole interval from now. */
-  double weeks(int sessions) {
+  public double weeks(int sessions) {
     return sessions / sessionsPerWeek;
   }
 }

@@ -1,9 +1,5 @@
 package dev.poleward.domain.outlook;
 
-import dev.poleward.domain.learner.SimulatedDog;
-import dev.poleward.domain.learner.Task;
-import dev.poleward.domain.outlook.Curriculum.Exercise;
-import dev.poleward.domain.outlook.Curriculum.Pool;
 import dev.poleward.domain.programme.Drill;
 import dev.poleward.domain.programme.Programme;
 import dev.poleward.domain.programme.Stage;
@@ -53,7 +49,6 @@ public record StartingStage(
   public static final double CLEAN_MIN = 0.5;
 
   private static final int TO_TRY = 3;
-  private static final double LAPSE = 0.02;
 
   /** Keeps the lists from changing. */
   public StartingStage {
@@ -72,16 +67,14 @@ public record StartingStage(
   public record ToTry(Drill drill, double clean) {}
 
   /**
-   * Proposes a stage.
+   * Proposes a stage of the panel's programme.
    *
    * @param reps of the dog, ascending by (time, id)
    * @param allowed what the dog may run, for its age or its health: nothing else is asked for or
    *     proposed
    */
-  public static StartingStage of(
-      Programme programme, List<PlacedRep> reps, Predicate<Drill> allowed) {
-    Curriculum curriculum = Curriculum.of(programme);
-    return new Proposing(curriculum, Panel.of(curriculum), allowed).of(seen(reps));
+  public static StartingStage of(Panel panel, List<PlacedRep> reps, Predicate<Drill> allowed) {
+    return new Proposing(panel, allowed).of(seen(reps));
   }
 
   private static List<SeenRep> seen(List<PlacedRep> reps) {
@@ -89,22 +82,16 @@ public record StartingStage(
     return seen.subList(Math.max(0, seen.size() - REPS_MAX), seen.size());
   }
 
-  /** Proposes for one programme; keeps its panel. For one thread. */
-  static final class Proposing {
+  /** Proposes by one panel. */
+  private record Proposing(Curriculum curriculum, Panel panel, Predicate<Drill> allowed) {
 
-    private final Curriculum curriculum;
-    private final Panel panel;
-    private final Predicate<Drill> allowed;
-
-    Proposing(Curriculum curriculum, Panel panel, Predicate<Drill> allowed) {
-      this.curriculum = curriculum;
-      this.panel = panel;
-      this.allowed = allowed;
+    Proposing(Panel panel, Predicate<Drill> allowed) {
+      this(panel.curriculum(), panel, allowed);
     }
 
     StartingStage of(List<SeenRep> reps) {
-      Weighed weighed = Weighed.of(panel, reps);
-      double[] stages = weighed.stages();
+      WeighedPanel weighed = WeighedPanel.of(panel, reps);
+      double[] stages = weighed.places();
       int furthest = furthest(stages);
       boolean enough = reps.size() >= REPS_MIN;
       double beyond = reach(stages, furthest + 1);
@@ -151,14 +138,14 @@ public record StartingStage(
     }
 
     /** Where all is hard for the dog, the easiest there is. */
-    private List<ToTry> next(Weighed weighed) {
+    private List<ToTry> next(WeighedPanel weighed) {
       record Told(ToTry drill, double information) {}
       List<Told> told = new ArrayList<>();
-      for (Pool pool : curriculum.pools()) {
-        Exercise exercise = pool.drills().getFirst();
-        if (allowed.test(exercise.drill())) {
-          ToTry drill = new ToTry(exercise.drill(), weighed.clean(exercise.task()));
-          told.add(new Told(drill, weighed.information(exercise.task())));
+      for (int pool = 0; pool < curriculum.pools().size(); pool++) {
+        Drill drill = curriculum.pools().get(pool).drills().getFirst().drill();
+        if (allowed.test(drill)) {
+          ToTry toTry = new ToTry(drill, weighed.clean(pool));
+          told.add(new Told(toTry, weighed.information(pool)));
         }
       }
       Comparator<ToTry> easiestFirst = Comparator.comparingDouble(ToTry::clean).reversed();
@@ -173,98 +160,6 @@ public record StartingStage(
       return telling.isEmpty()
           ? told.stream().map(Told::drill).sorted(easiestFirst).limit(1).toList()
           : telling;
-    }
-  }
-
-  /** A panel, each dog weighed by how likely it would have run so. For one thread. */
-  private record Weighed(Panel panel, List<List<Double>> weights) {
-
-    static Weighed of(Panel panel, List<SeenRep> reps) {
-      List<List<Double>> weights = new ArrayList<>();
-      double sum = 0;
-      for (List<SimulatedDog> dogs : panel.atStage()) {
-        List<Double> each = new ArrayList<>();
-        for (SimulatedDog dog : dogs) {
-          double weight = likelihood(dog, reps) / dogs.size();
-          each.add(weight);
-          sum += weight;
-        }
-        weights.add(each);
-      }
-      double all = sum;
-      weights.replaceAll(each -> each.stream().map(weight -> weight / all).toList());
-      return new Weighed(panel, weights);
-    }
-
-    /** Of a dog as it stands: a few reps teach little, and tire no one. */
-    private static double likelihood(SimulatedDog dog, List<SeenRep> reps) {
-      double likelihood = 1;
-      for (SeenRep rep : reps) {
-        double clean = lapsing(dog.chanceOfClean(rep.task()));
-        double made = lapsing(dog.chanceOfEntry(rep.task()));
-        if (rep.isClean()) {
-          likelihood *= clean;
-        } else if (rep.entryMade()) {
-          likelihood *= Math.max(LAPSE, made - clean);
-        } else {
-          likelihood *= 1 - made;
-        }
-      }
-      return likelihood;
-    }
-
-    private static double lapsing(double chance) {
-      return LAPSE + (1 - 2 * LAPSE) * chance;
-    }
-
-    /** The chance of each stage. */
-    double[] stages() {
-      return weights.stream()
-          .mapToDouble(each -> each.stream().mapToDouble(Double::doubleValue).sum())
-          .toArray();
-    }
-
-    /** The chance that a rep is clean. */
-    double clean(Task task) {
-      double[] ofStages = cleanOfStages(task);
-      double sum = 0;
-      for (double each : ofStages) {
-        sum += each;
-      }
-      return sum;
-    }
-
-    /** For each stage the chance that the dog stands there and is clean. */
-    private double[] cleanOfStages(Task task) {
-      double[] clean = new double[weights.size()];
-      for (int stage = 0; stage < clean.length; stage++) {
-        for (int dog = 0; dog < weights.get(stage).size(); dog++) {
-          clean[stage] +=
-              weights.get(stage).get(dog)
-                  * lapsing(panel.atStage().get(stage).get(dog).chanceOfClean(task));
-        }
-      }
-      return clean;
-    }
-
-    /** How much a rep would tell of the stage (mutual information, in nats). */
-    double information(Task task) {
-      double[] stages = stages();
-      double[] clean = cleanOfStages(task);
-      double all = 0;
-      for (double each : clean) {
-        all += each;
-      }
-      double information = 0;
-      for (int stage = 0; stage < stages.length; stage++) {
-        information += part(clean[stage], all, stages[stage]);
-        information += part(stages[stage] - clean[stage], 1 - all, stages[stage]);
-      }
-      return information;
-    }
-
-    private static double part(double both, double one, double other) {
-      return both > 0 ? both * StrictMath.log(both / (one * other)) : 0;
     }
   }
 }

@@ -35,6 +35,11 @@ public enum Trait {
 
   /** The factor that a value is, for those that are factors. */
   double factor(double[] values) {
-    return StrictMath.exp(of(values));
+    return factorOf(values[ordinal()]);
+  }
+
+  /** The factor that a value is, for those that are factors. */
+  public double factorOf(double value) {
+    return StrictMath.exp(unit * value);
   }
 }

@@ -1,12 +1,23 @@
 package dev.poleward.domain.history;
 
+import dev.poleward.domain.event.AimEvent.TrialRun;
 import dev.poleward.domain.event.TrainingEvent;
 import dev.poleward.domain.judgement.DrillCounts;
 import dev.poleward.domain.mastery.MasteryCurve;
 import dev.poleward.domain.mastery.MasteryQuestion;
+import dev.poleward.domain.outlook.ClubReading;
+import dev.poleward.domain.outlook.DogCase;
+import dev.poleward.domain.outlook.Goal;
+import dev.poleward.domain.outlook.Homework;
+import dev.poleward.domain.outlook.LookingAhead;
+import dev.poleward.domain.outlook.Outlook;
+import dev.poleward.domain.outlook.Season;
+import dev.poleward.domain.outlook.StartingStage;
+import dev.poleward.domain.outlook.Trials;
 import dev.poleward.domain.programme.ProgrammesFollowed;
 import dev.poleward.domain.record.Announcement;
 import dev.poleward.domain.record.Digest;
+import dev.poleward.domain.record.DogRecord;
 import dev.poleward.domain.record.EntityKind;
 import dev.poleward.domain.record.EntityRef;
 import dev.poleward.domain.record.Fact;
@@ -20,11 +31,13 @@ import dev.poleward.domain.record.SuspectedDuplicates;
 import dev.poleward.domain.record.View;
 import dev.poleward.domain.record.Waiting;
 import java.time.Duration;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -38,11 +51,13 @@ public final class EveryAnswer {
   private static final int LIMIT = 10_000;
   private static final Duration SUSPECTED_WITHIN = Duration.ofMinutes(2);
 
+  private final Facts facts;
   private final Placement placement;
   private final Registry registry;
   private final Map<String, Object> answers = new TreeMap<>();
 
   private EveryAnswer(Facts facts, View view) {
+    this.facts = facts;
     this.placement = new Placement(facts, view);
     this.registry = new Registry(placement, view);
   }
@@ -120,6 +135,7 @@ public final class EveryAnswer {
           answers.put(
               "standing of dog " + id, StandingInBrief.of(reps, followed, CurveQuestions.AGED_TO));
         }
+        registry.dog(id).ifPresent(known -> lookAhead(id, known, reps));
       }
       case SESSION -> {
         answers.put("session " + id, registry.session(id));
@@ -140,6 +156,34 @@ public final class EveryAnswer {
       case DEVICE -> answers.put("device " + id, registry.device(id));
       case CLUB, KEY, PLAN, EVENT -> {}
     }
+  }
+
+  private void lookAhead(String id, DogRecord known, List<PlacedRep> reps) {
+    String dog = placement.identity().of(id);
+    DogCase ofDog = DogCase.of(known, registry, reps, AheadQuestions.AGED_TO);
+    Outlook outlook =
+        LookingAhead.of(
+            ofDog,
+            AheadQuestions.OF_ANY_REPS,
+            () -> ClubReading.others(dog, facts, placement, registry));
+    answers.put("outlook of dog " + id, outlook);
+    answers.put(
+        "goals of dog " + id,
+        Goal.of(Goal.standing(dog, registry), outlook, AheadQuestions.OF_ANY_REPS));
+    answers.put(
+        "homework of dog " + id,
+        Homework.of(dog, registry, reps, AheadQuestions.TODAY, ZoneOffset.UTC));
+    answers.put("trials of dog " + id, Trials.of(dog, registry, reps));
+    answers.put(
+        "season of dog " + id,
+        Season.of(
+            reps,
+            registry.aims(dog, TrialRun.class),
+            Optional.of(AheadQuestions.PROGRAMME),
+            Optional.empty(),
+            AheadQuestions.SPAN));
+    answers.put(
+        "starting stage of dog " + id, StartingStage.of(AheadQuestions.PANEL, reps, _ -> true));
   }
 
   private static String digest(Facts facts) {

@@ -21,10 +21,11 @@ import org.junit.jupiter.api.Test;
 
 class StartingStageTest {
 
+  private static final Panel PANEL = Panel.of(Walkable.PROGRAMME);
   private static final Predicate<Drill> ANYTHING = _ -> true;
 
   private static StartingStage proposed(List<PlacedRep> reps) {
-    return StartingStage.of(Walkable.PROGRAMME, reps, ANYTHING);
+    return StartingStage.of(PANEL, reps, ANYTHING);
   }
 
   /** Runs what is asked for, one rep after the other, until nothing more is. */
@@ -89,10 +90,10 @@ class StartingStageTest {
   @Test
   void whatADogMayNotRunIsNeitherAskedForNorProposed() {
     List<PlacedRep> reps = Walkable.after(40, Temper.QUICK, 5).reps();
-    StartingStage stage = StartingStage.of(Walkable.PROGRAMME, reps, drill -> drill.poles() < 4);
+    StartingStage stage = StartingStage.of(PANEL, reps, drill -> drill.poles() < 4);
 
     assertThat(idOf(stage)).isEqualTo("three");
-    assertThat(StartingStage.of(Walkable.PROGRAMME, List.of(), drill -> drill.poles() < 4).next())
+    assertThat(StartingStage.of(PANEL, List.of(), drill -> drill.poles() < 4).next())
         .extracting(ToTry::drill)
         .allMatch(drill -> drill.poles() == 3);
   }

@@ -142,6 +142,8 @@ public final class HttpServer implements AutoCloseable {
         routes,
         new ProgressRoutes(reads, placed, days, new ProgressShape()),
         new MasteryRoutes(reads, placed, days, new MasteryShape(), new MasteryPictures()));
+    DogReads dogs = new DogReads(reads, placed, days);
+    addOutlook(routes, new OutlookRoutes(dogs), new AimRoutes(dogs));
     return routes;
   }
 
@@ -231,6 +233,16 @@ public final class HttpServer implements AutoCloseable {
             "/v1/clubs/{club}/dogs/{dog}/angle-mastery",
             MasteryRoutes.FORMS,
             mastery::angleMastery);
+  }
+
+  private static void addOutlook(Routes routes, OutlookRoutes outlook, AimRoutes aims) {
+    routes
+        .get("/v1/clubs/{club}/dogs/{dog}/outlook", outlook::outlook)
+        .get("/v1/clubs/{club}/dogs/{dog}/starting-stage", outlook::startingStage)
+        .get("/v1/clubs/{club}/dogs/{dog}/goals", outlook::goals)
+        .get("/v1/clubs/{club}/dogs/{dog}/homework", aims::homework)
+        .get("/v1/clubs/{club}/dogs/{dog}/trials", aims::trials)
+        .get("/v1/clubs/{club}/dogs/{dog}/season", AimRoutes.SEASON_FORMS, aims::season);
   }
 
   /** Takes no more requests and ends those under way. */

@@ -6,6 +6,7 @@ import dev.poleward.service.contract.Fault;
 import java.nio.charset.StandardCharsets;
 import java.time.DateTimeException;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.Base64;
@@ -29,6 +30,8 @@ final class Parameters {
       Pattern.compile(
           "(19|20|21)\\d\\d-\\d\\d-\\d\\d[Tt]\\d\\d:\\d\\d:\\d\\d(\\.\\d{1,9})?"
               + "([Zz]|\\+\\d\\d:\\d\\d|-(?!00:00)\\d\\d:\\d\\d)");
+
+  private static final Pattern DATE = Pattern.compile("(19|20|21)\\d\\d-\\d\\d-\\d\\d");
 
   private static final Pattern NUMBER = Pattern.compile("-?\\d{1,17}(\\.\\d{1,17})?");
 
@@ -79,6 +82,28 @@ final class Parameters {
     // A plus sign that was not encoded arrives as a space; the sentence helps to see that.
     faults.add(new Fault(name, "must be an RFC 3339 time with an offset, + written as %2B"));
     return null;
+  }
+
+  /** A day of the calendar, 1900 to 2199; null when none is given. */
+  @Nullable LocalDate date(String name) {
+    String text = value(name);
+    if (text == null) {
+      return null;
+    }
+    try {
+      if (DATE.matcher(text).matches()) {
+        return LocalDate.parse(text);
+      }
+    } catch (DateTimeException e) {
+      // Falls through to the fault: no such day, and no such form, need the same sentence.
+    }
+    faults.add(new Fault(name, "must be a day as 2026-05-04"));
+    return null;
+  }
+
+  /** Says what is wrong with a parameter. */
+  void refuse(String name, String detail) {
+    faults.add(new Fault(name, detail));
   }
 
   /** How many items on a page, 1 to {@value #LIMIT_MAX}. */

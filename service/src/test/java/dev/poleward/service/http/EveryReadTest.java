@@ -229,7 +229,17 @@ class EveryReadTest {
   private static final Set<String> WITHOUT_VIEW =
       Set.of("/events", "/events/{event}", "/digest", "/access-keys");
   private static final Set<String> SINGLE =
-      Set.of("/digest", "/access-keys", "/dogs/{dog}/progress", "/dogs/{dog}/angle-mastery");
+      Set.of(
+          "/digest",
+          "/access-keys",
+          "/dogs/{dog}/progress",
+          "/dogs/{dog}/angle-mastery",
+          "/dogs/{dog}/outlook",
+          "/dogs/{dog}/starting-stage",
+          "/dogs/{dog}/homework",
+          "/dogs/{dog}/goals",
+          "/dogs/{dog}/trials",
+          "/dogs/{dog}/season");
 
   /** Pictures take longer to paint than anything else, so few histories ask for them. */
   private static final int HISTORIES_TO_A_PICTURE = 25;

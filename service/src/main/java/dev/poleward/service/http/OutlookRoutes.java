@@ -1,0 +1,132 @@
+package dev.poleward.service.http;
+
+import com.github.benmanes.caffeine.cache.Cache;
+import com.github.benmanes.caffeine.cache.Caffeine;
+import dev.poleward.domain.outlook.ClubReading;
+import dev.poleward.domain.outlook.DogCase;
+import dev.poleward.domain.outlook.Goal;
+import dev.poleward.domain.outlook.LookingAhead;
+import dev.poleward.domain.outlook.Outlook;
+import dev.poleward.domain.outlook.OutlookQuestion;
+import dev.poleward.domain.outlook.OutlookTerms;
+import dev.poleward.domain.outlook.Panel;
+import dev.poleward.domain.outlook.Rhythm;
+import dev.poleward.domain.outlook.StartingStage;
+import dev.poleward.domain.programme.Programme;
+import dev.poleward.domain.programme.ProgrammeInForce;
+import dev.poleward.service.http.DogReads.Seen;
+import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/** What lies ahead of a dog, and where one that nobody knows might start. Safe for many threads. */
+final class OutlookRoutes {
+
+  /** Panels of so many programmes are kept: each takes a while to put together. */
+  private static final int PANELS_HELD_MAX = 16;
+
+  private final DogReads dogs;
+  private final Cache<Programme, Panel> panels =
+      Caffeine.newBuilder().maximumSize(PANELS_HELD_MAX).build();
+  private final OutlookShape shape = new OutlookShape();
+  private final StartingStageShape startingStage = new StartingStageShape();
+  private final GoalShape goals = new GoalShape();
+
+  OutlookRoutes(DogReads dogs) {
+    this.dogs = dogs;
+  }
+
+  /** {@code GET …/dogs/{dog}/outlook}. */
+  Answer outlook(Call call) {
+    return dogs.read(
+        call,
+        Set.of("sessionsPerWeek", "repsPerSession"),
+        (parameters, day) -> {
+          OutlookQuestion asked =
+              asked(
+                  day,
+                  parameters.number("sessionsPerWeek", Rhythm.SESSIONS_MIN, Rhythm.SESSIONS_MAX),
+                  (int) parameters.whole("repsPerSession", 1, Rhythm.REPS_MAX, 0));
+          return dog -> outlook(dog, asked);
+        });
+  }
+
+  private Answer outlook(Seen dog, OutlookQuestion asked) {
+    Outlook outlook = outlookOf(dog, asked);
+    return Answer.json(
+        200,
+        shape.of(
+            dog.asked(),
+            asked,
+            outlook,
+            goals.of(Goal.of(Goal.standing(dog.dog(), dog.registry()), outlook, asked), outlook)));
+  }
+
+  /** {@code GET …/dogs/{dog}/goals}. */
+  Answer goals(Call call) {
+    return dogs.read(
+        call,
+        Set.of(),
+        (_, day) -> {
+          OutlookQuestion asked = asked(day, null, 0);
+          return dog ->
+              Answer.json(
+                  200,
+                  goals.of(
+                      dog.asked(),
+                      asked,
+                      Goal.standing(dog.dog(), dog.registry()),
+                      () -> outlookOf(dog, asked)));
+        });
+  }
+
+  private static OutlookQuestion asked(
+      LocalDay day, @Nullable Double sessionsPerWeek, int repsPerSession) {
+    return new OutlookQuestion(
+        day.date(),
+        day.end(),
+        sessionsPerWeek,
+        repsPerSession == 0 ? null : repsPerSession,
+        OutlookTerms.USUAL);
+  }
+
+  private static Outlook outlookOf(Seen dog, OutlookQuestion asked) {
+    return LookingAhead.of(
+        DogCase.of(dog.known(), dog.registry(), dog.reps(), asked.agedTo()),
+        asked,
+        () ->
+            ClubReading.others(
+                dog.dog(), dog.reader().reading().facts(), dog.placement(), dog.registry()));
+  }
+
+  /** {@code GET …/dogs/{dog}/starting-stage}. */
+  Answer startingStage(Call call) {
+    return dogs.read(
+        call,
+        Set.of(),
+        (_, day) ->
+            dog ->
+                Answer.json(
+                    200,
+                    startingStage.of(
+                        dog.asked(),
+                        day,
+                        programme(
+                                DogCase.of(dog.known(), dog.registry(), dog.reps(), day.end())
+                                    .inForce())
+                            .map(each -> StartingStage.of(panel(each), dog.reps(), _ -> true)))));
+  }
+
+  private Panel panel(Programme programme) {
+    return panels.get(programme, Panel::of);
+  }
+
+  /** What is followed; empty when its document has faults. */
+  static Optional<Programme> programme(ProgrammeInForce inForce) {
+    return switch (inForce) {
+      case ProgrammeInForce.Unassigned none -> Optional.of(none.programme());
+      case ProgrammeInForce.Assigned assigned -> Optional.of(assigned.programme());
+      case ProgrammeInForce.Unreadable _ -> Optional.empty();
+    };
+  }
+}

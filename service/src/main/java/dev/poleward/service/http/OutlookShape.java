@@ -1,0 +1,214 @@
+package dev.poleward.service.http;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import dev.poleward.domain.outlook.Normal;
+import dev.poleward.domain.outlook.Outlook;
+import dev.poleward.domain.outlook.Outlook.Reason;
+import dev.poleward.domain.outlook.OutlookQuestion;
+import dev.poleward.domain.outlook.OwnRhythm;
+import dev.poleward.domain.outlook.Quantiles;
+import dev.poleward.domain.outlook.Reaching;
+import dev.poleward.domain.outlook.RhythmAhead;
+import dev.poleward.domain.outlook.Trait;
+import dev.poleward.service.codec.Writing;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.OptionalInt;
+import java.util.function.IntFunction;
+import org.jspecify.annotations.Nullable;
+
+/** An outlook as the contract shows it. Immutable; safe for use by many threads. */
+final class OutlookShape {
+
+  /** Half the width of 95% limits, in deviations. */
+  private static final double LIMITS = 1.959963984540054;
+
+  /** Part of what is held below which a dog's own reps say little. */
+  private static final double LITTLE = 0.5;
+
+  ObjectNode of(String dog, OutlookQuestion asked, Outlook outlook, List<ObjectNode> goals) {
+    Writing shape = new Writing().put("dog", dog).putPrinted("agedTo", asked.today());
+    switch (outlook) {
+      case Outlook.CannotTell cannotTell ->
+          shape
+              .put("status", "cannot-tell")
+              .put("reason", cannotTell.reason())
+              .putTexts("reasons", List.of(sentence(cannotTell.reason(), asked)));
+      case Outlook.Told told -> put(shape, told, asked);
+    }
+    return shape.putObjects("goals", goals, goal -> goal).done();
+  }
+
+  private static void put(Writing shape, Outlook.Told told, OutlookQuestion asked) {
+    shape
+        .put("status", "told")
+        .putTexts("reasons", reasons(told))
+        .put("programme", DrillShape.of(told.programme()))
+        .putPrinted("from", told.from())
+        .put("runs", asked.terms().runs())
+        .put("horizonDays", asked.terms().horizon().toDays())
+        .put("basis", basis(told))
+        .put("ownRhythm", own(told.own()))
+        .putObjects("rhythms", told.rhythms(), each -> rhythm(each, told.from()));
+  }
+
+  /** In whole sentences, as a trainer would say it. */
+  static String sentence(Reason reason, OutlookQuestion asked) {
+    return switch (reason) {
+      case NO_PROGRAMME -> "The programme that is assigned has a document with faults.";
+      case RESTING -> "The dog rests until further notice.";
+      case TOO_FEW_REPS ->
+          "The dog has run fewer than %d reps without help, of which it is known what stood and where it started."
+              .formatted(asked.terms().repsMin());
+      case TOO_FEW_SESSIONS ->
+          "The dog has trained in fewer than %d sessions.".formatted(asked.terms().sessionsMin());
+    };
+  }
+
+  private static List<String> reasons(Outlook.Told told) {
+    List<String> reasons = new ArrayList<>();
+    RhythmAhead ahead = told.likeliest();
+    String rhythm =
+        "%s, %s sessions a week of %d reps"
+            .formatted(
+                ahead.isOwn() ? "At its own rhythm" : "At this rhythm",
+                number(ahead.rhythm().sessionsPerWeek()),
+                ahead.rhythm().repsPerSession());
+    if (ahead.programme().isReached()) {
+      reasons.add("The programme is finished.");
+    } else {
+      reasons.add(
+          "%s, of ten dogs like this one %s."
+              .formatted(rhythm, when(ahead, ahead.programme().quantiles())));
+    }
+    if (told.own().rhythm().isEmpty()) {
+      reasons.add("The dog trained too seldom lately to have a rhythm of its own.");
+    }
+    if (told.ownShare() < LITTLE) {
+      reasons.add(
+          "Its own reps say little yet of how quickly it learns: most of that is taken from %s."
+              .formatted(
+                  told.clubDogs() == 0
+                      ? "dogs as they usually are"
+                      : "the other dogs of the club"));
+    }
+    return reasons;
+  }
+
+  private static String when(RhythmAhead ahead, Quantiles quantiles) {
+    if (quantiles.early().isEmpty()) {
+      return "fewer than one has finished within two years";
+    }
+    String weeks = "one has finished after %s weeks".formatted(weeks(ahead, quantiles.early()));
+    weeks +=
+        quantiles.middle().isEmpty()
+            ? ", fewer than five within two years"
+            : ", five after %s".formatted(weeks(ahead, quantiles.middle()));
+    if (quantiles.middle().isPresent()) {
+      weeks +=
+          quantiles.late().isEmpty()
+              ? ", fewer than nine within two years"
+              : " and nine after %s".formatted(weeks(ahead, quantiles.late()));
+    }
+    return weeks;
+  }
+
+  private static long weeks(RhythmAhead ahead, OptionalInt sessions) {
+    return Math.round(Math.ceil(ahead.rhythm().weeks(sessions.orElseThrow())));
+  }
+
+  private static String number(double value) {
+    return value == Math.rint(value)
+        ? Long.toString((long) value)
+        : Double.toString(Math.rint(value * 10) / 10);
+  }
+
+  private static ObjectNode basis(Outlook.Told told) {
+    Normal quickness = Objects.requireNonNull(told.traits().get(Trait.QUICKNESS));
+    double spread = LIMITS * quickness.deviation();
+    return new Writing()
+        .put("reps", told.reps())
+        .put("clubDogs", told.clubDogs())
+        .put(
+            "quickness",
+            new Writing()
+                .put("value", rounded(Trait.QUICKNESS.factorOf(quickness.mean())))
+                .put("lower", rounded(Trait.QUICKNESS.factorOf(quickness.mean() - spread)))
+                .put("upper", rounded(Trait.QUICKNESS.factorOf(quickness.mean() + spread)))
+                .done())
+        .put("ownShare", rounded(told.ownShare()))
+        .done();
+  }
+
+  private static ObjectNode own(OwnRhythm own) {
+    return new Writing()
+        .put("sessions", own.sessions())
+        .put("weeks", rounded(own.weeks()))
+        .put(
+            "sessionsPerWeek",
+            own.rhythm().map(each -> rounded(each.sessionsPerWeek())).orElse(null))
+        .put("repsPerSession", own.repsPerSession())
+        .done();
+  }
+
+  /** What a rhythm is. */
+  static Writing rhythm(RhythmAhead ahead) {
+    return new Writing()
+        .put("own", ahead.isOwn())
+        .put("sessionsPerWeek", rounded(ahead.rhythm().sessionsPerWeek()))
+        .put("repsPerSession", ahead.rhythm().repsPerSession());
+  }
+
+  private static ObjectNode rhythm(RhythmAhead ahead, LocalDate from) {
+    return rhythm(ahead)
+        .putObjects(
+            "stages",
+            ahead.stages(),
+            stage -> put(DrillShape.of(stage.stage()), ahead, stage.reaching(), from))
+        .put("programme", put(new Writing(), ahead, ahead.programme(), from))
+        .done();
+  }
+
+  private static ObjectNode put(
+      Writing shape, RhythmAhead ahead, Reaching reaching, LocalDate from) {
+    if (reaching.isReached()) {
+      return shape.put("state", "done").done();
+    }
+    Quantiles quantiles = reaching.quantiles();
+    return shape
+        .put("state", "ahead")
+        .put("sessions", each(quantiles, session -> (double) session))
+        .put("weeks", each(quantiles, session -> rounded(ahead.rhythm().weeks(session))))
+        .put("days", days(quantiles, ahead, from))
+        .put("unfinished", rounded(reaching.unfinished()))
+        .done();
+  }
+
+  private static ObjectNode each(Quantiles quantiles, IntFunction<Double> of) {
+    return new Writing()
+        .put("early", of(quantiles.early(), of))
+        .put("middle", of(quantiles.middle(), of))
+        .put("late", of(quantiles.late(), of))
+        .done();
+  }
+
+  private static <T> @Nullable T of(OptionalInt session, IntFunction<T> of) {
+    return session.isEmpty() ? null : of.apply(session.getAsInt());
+  }
+
+  private static ObjectNode days(Quantiles quantiles, RhythmAhead ahead, LocalDate from) {
+    IntFunction<LocalDate> day = session -> ahead.dayOf(session, from);
+    return new Writing()
+        .putPrinted("early", of(quantiles.early(), day))
+        .putPrinted("middle", of(quantiles.middle(), day))
+        .putPrinted("late", of(quantiles.late(), day))
+        .done();
+  }
+
+  /** To a thousandth: more digits would claim what no simulation knows. */
+  static double rounded(double value) {
+    return Math.rint(value * 1_000) / 1_000;
+  }
+}
