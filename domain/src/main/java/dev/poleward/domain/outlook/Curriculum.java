@@ -2,8 +2,8 @@ package dev.poleward.domain.outlook;
 
 import dev.poleward.domain.event.BackChainStep;
 import dev.poleward.domain.event.Help;
-import dev.poleward.domain.event.Manoeuvre;
 import dev.poleward.domain.event.Outcome;
+import dev.poleward.domain.judgement.ProgrammeEnd;
 import dev.poleward.domain.layout.LeadIn;
 import dev.poleward.domain.learner.Attempt;
 import dev.poleward.domain.learner.Task;
@@ -15,7 +15,6 @@ import dev.poleward.domain.programme.Handling;
 import dev.poleward.domain.programme.Programme;
 import dev.poleward.domain.programme.RungPool;
 import dev.poleward.domain.programme.Stage;
-import dev.poleward.domain.programme.StageKind;
 import dev.poleward.domain.record.Moment;
 import dev.poleward.domain.record.PlacedRep;
 import java.time.Instant;
@@ -23,7 +22,6 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 
 /**
  * A programme, made ready to be gone through again and again: its stages in order, the pools that a
@@ -63,14 +61,11 @@ public final class Curriculum {
   }
 
   private final Programme programme;
-  private final DrillMatching matching;
   private final List<Stage> stages;
   private final List<Pool> pools;
 
-  private Curriculum(
-      Programme programme, DrillMatching matching, List<Stage> stages, List<Pool> pools) {
+  private Curriculum(Programme programme, List<Stage> stages, List<Pool> pools) {
     this.programme = programme;
-    this.matching = matching;
     this.stages = stages;
     this.pools = pools;
   }
@@ -85,11 +80,6 @@ public final class Curriculum {
     return programme;
   }
 
-  /** Finds the drills of real reps. */
-  DrillMatching matching() {
-    return matching;
-  }
-
   /** Those on the way to the end, each after its prerequisites. */
   public List<Stage> stages() {
     return stages;
@@ -98,22 +88,6 @@ public final class Curriculum {
   /** Of all those stages, in their order. */
   public List<Pool> pools() {
     return pools;
-  }
-
-  /** The place of a stage; empty when it is not on the way to the end. */
-  public Optional<Integer> place(String stage) {
-    for (int i = 0; i < stages.size(); i++) {
-      if (stages.get(i).id().equals(stage)) {
-        return Optional.of(i);
-      }
-    }
-    return Optional.empty();
-  }
-
-  /** Whether a stage has to be done to have finished. */
-  public static boolean isOnTheWay(Stage stage) {
-    return stage.terms().kind() == StageKind.REGULAR
-        && stage.handlings().stream().anyMatch(each -> each.manoeuvre() != Manoeuvre.PRESSURE);
   }
 
   /** What is put to the dog when it runs a drill. */
@@ -143,7 +117,7 @@ public final class Curriculum {
     Making(Programme programme) {
       this.programme = programme;
       this.matching = DrillMatching.of(programme);
-      this.stages = programme.inOrder().stream().filter(Curriculum::isOnTheWay).toList();
+      this.stages = programme.inOrder().stream().filter(ProgrammeEnd::asksFor).toList();
     }
 
     Curriculum curriculum() {
@@ -168,7 +142,7 @@ public final class Curriculum {
       for (int i = 0; i < all.size(); i++) {
         pools.add(pool(all, stageOf, i));
       }
-      return new Curriculum(programme, matching, stages, List.copyOf(pools));
+      return new Curriculum(programme, stages, List.copyOf(pools));
     }
 
     private Pool pool(List<RungPool> all, List<Integer> stageOf, int place) {

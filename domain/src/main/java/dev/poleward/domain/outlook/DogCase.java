@@ -2,7 +2,7 @@ package dev.poleward.domain.outlook;
 
 import dev.poleward.domain.event.DogEvent.DogCleared;
 import dev.poleward.domain.event.DogEvent.DogRested;
-import dev.poleward.domain.programme.ProgrammeInForce;
+import dev.poleward.domain.judgement.StandingHistory;
 import dev.poleward.domain.programme.ProgrammesFollowed;
 import dev.poleward.domain.record.DogRecord;
 import dev.poleward.domain.record.Fact;
@@ -18,11 +18,11 @@ import org.jspecify.annotations.Nullable;
  *
  * @param dog its id after merges
  * @param reps ascending by (time, id)
- * @param inForce what it follows
+ * @param standing where its reps led to, under what it followed when
  * @param rested its latest rest, if no clearance came after it
  */
 public record DogCase(
-    String dog, List<PlacedRep> reps, ProgrammeInForce inForce, @Nullable Fact<DogRested> rested) {
+    String dog, List<PlacedRep> reps, StandingHistory standing, @Nullable Fact<DogRested> rested) {
 
   /** Keeps the reps from changing. */
   public DogCase {
@@ -32,18 +32,19 @@ public record DogCase(
   /**
    * A dog that is known.
    *
-   * @param at when what it follows is looked up
+   * @param until what it follows then is what the answer is about; null for the latest
    */
-  public static DogCase of(DogRecord known, Registry registry, List<PlacedRep> reps, Instant at) {
+  public static DogCase of(
+      DogRecord known, Registry registry, List<PlacedRep> reps, @Nullable Instant until) {
     String dog = registry.identity().of(known.registered().standing().event().dog());
     return new DogCase(
         dog,
         reps,
-        ProgrammesFollowed.of(dog, registry).at(at),
-        standing(known.rested(), known.cleared()));
+        StandingHistory.of(reps, ProgrammesFollowed.of(dog, registry), until),
+        resting(known.rested(), known.cleared()));
   }
 
-  private static @Nullable Fact<DogRested> standing(
+  private static @Nullable Fact<DogRested> resting(
       @Nullable Fact<DogRested> rested, @Nullable Fact<DogCleared> cleared) {
     return rested != null && cleared != null && rested.moment().compareTo(cleared.moment()) < 0
         ? null

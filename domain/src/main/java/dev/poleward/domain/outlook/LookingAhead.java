@@ -46,22 +46,13 @@ public final class LookingAhead {
   }
 
   private Outlook outlook(Supplier<ClubOfDogs> club) {
-    return switch (dog.inForce()) {
-      case ProgrammeInForce.Unreadable _ -> new CannotTell(Reason.NO_PROGRAMME);
-      case ProgrammeInForce.Unassigned none -> outlook(none.programme(), Optional.empty(), club);
-      case ProgrammeInForce.Assigned assigned ->
-          outlook(assigned.programme(), assigned.startStage().map(each -> each.id()), club);
-    };
-  }
-
-  private Outlook outlook(
-      Programme programme, Optional<String> startStage, Supplier<ClubOfDogs> club) {
-    return hindrance()
-        .<Outlook>map(CannotTell::new)
-        .orElseGet(() -> told(programme, startStage, club.get()));
+    return hindrance().<Outlook>map(CannotTell::new).orElseGet(() -> told(club.get()));
   }
 
   private Optional<Reason> hindrance() {
+    if (dog.standing().inForce() instanceof ProgrammeInForce.Unreadable) {
+      return Optional.of(Reason.NO_PROGRAMME);
+    }
     if (dog.restsWithoutEnd()) {
       return Optional.of(Reason.RESTING);
     }
@@ -78,12 +69,11 @@ public final class LookingAhead {
         : Optional.empty();
   }
 
-  private Outlook told(Programme programme, Optional<String> startStage, ClubOfDogs club) {
+  private Outlook told(ClubOfDogs club) {
+    Programme programme = dog.standing().reading().programme();
     FittedLearner learner = FittedLearner.of(dog.reps(), club);
     Curriculum curriculum = Curriculum.of(programme);
-    Notebook notebook = Notebook.begun(curriculum);
-    startStage.flatMap(curriculum::place).ifPresent(notebook::startedAt);
-    notebook.readAll(dog.reps());
+    Notebook notebook = Notebook.of(curriculum, dog.standing().reading().standing(asked.agedTo()));
     LocalDate from = dog.trainsFrom(asked.today());
     Instant begin = begin(from);
     List<SimulatedDog> twins =

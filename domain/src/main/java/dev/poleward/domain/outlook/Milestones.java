@@ -1,53 +1,58 @@
 package dev.poleward.domain.outlook;
 
-import dev.poleward.domain.outlook.Curriculum.Pool;
+import dev.poleward.domain.judgement.DogStanding;
+import dev.poleward.domain.judgement.PoolStanding;
+import dev.poleward.domain.judgement.StageStanding;
 import dev.poleward.domain.outlook.Season.RungDone;
 import dev.poleward.domain.outlook.Season.StageDone;
-import dev.poleward.domain.programme.Programme;
-import dev.poleward.domain.programme.Stage;
-import dev.poleward.domain.record.PlacedRep;
-import java.time.LocalDate;
+import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
 /**
- * What was done on the way to the end of a programme within a span of days, and when.
+ * What was moved on from within a span of days, and when.
  *
  * @param stages in the order in which they were done
  * @param rungs in the order in which they were moved on from
  */
 record Milestones(List<StageDone> stages, List<RungDone> rungs) {
 
-  static Milestones of(
-      List<PlacedRep> reps,
-      Optional<Programme> programme,
-      Optional<String> startStage,
-      SeasonSpan span) {
-    return programme
-        .map(each -> of(reps, Curriculum.of(each), startStage, span))
-        .orElseGet(() -> new Milestones(List.of(), List.of()));
+  /** Something done, and the instant of it. */
+  private record At<T>(Instant time, T done) {}
+
+  static Milestones of(DogStanding standing, SeasonSpan span) {
+    List<At<RungDone>> rungs = new ArrayList<>();
+    List<At<StageDone>> stages = new ArrayList<>();
+    for (StageStanding stage : standing.stages()) {
+      for (PoolStanding pool : stage.pools()) {
+        Instant movedOn = pool.movedOn();
+        if (movedOn != null) {
+          rungs.add(new At<>(movedOn, new RungDone(stage.stage(), pool.pool(), span.day(movedOn))));
+        }
+      }
+      done(stage)
+          .ifPresent(
+              last -> stages.add(new At<>(last, new StageDone(stage.stage(), span.day(last)))));
+    }
+    return new Milestones(within(stages, span), within(rungs, span));
   }
 
-  private static Milestones of(
-      List<PlacedRep> reps, Curriculum curriculum, Optional<String> startStage, SeasonSpan span) {
-    Notebook notebook = Notebook.begun(curriculum);
-    startStage.flatMap(curriculum::place).ifPresent(notebook::startedAt);
-    List<StageDone> stages = new ArrayList<>();
-    List<RungDone> rungs = new ArrayList<>();
-    notebook.readAll(
-        reps,
-        (rep, pool) -> {
-          if (span.has(rep.moment().time())) {
-            LocalDate day = span.day(rep.moment().time());
-            Pool passed = curriculum.pools().get(pool);
-            Stage stage = curriculum.stages().get(passed.stage());
-            rungs.add(new RungDone(stage, passed.pool(), day));
-            if (notebook.isDone(passed.stage())) {
-              stages.add(new StageDone(stage, day));
-            }
-          }
-        });
-    return new Milestones(stages, rungs);
+  /** When the last of its rungs was moved on from; empty when one was not, or was passed over. */
+  private static Optional<Instant> done(StageStanding stage) {
+    return stage.pools().stream().allMatch(pool -> pool.movedOn() != null)
+        ? stage.pools().stream()
+            .flatMap(pool -> Optional.ofNullable(pool.movedOn()).stream())
+            .max(Comparator.naturalOrder())
+        : Optional.empty();
+  }
+
+  private static <T> List<T> within(List<At<T>> all, SeasonSpan span) {
+    return all.stream()
+        .filter(each -> span.has(each.time()))
+        .sorted(Comparator.comparing(At::time))
+        .map(At::done)
+        .toList();
   }
 }

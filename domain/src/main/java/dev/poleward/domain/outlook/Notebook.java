@@ -1,18 +1,18 @@
 package dev.poleward.domain.outlook;
 
-import dev.poleward.domain.event.Outcome;
+import dev.poleward.domain.judgement.DogStanding;
 import dev.poleward.domain.judgement.MovingOnTest;
+import dev.poleward.domain.judgement.PoolStanding;
+import dev.poleward.domain.judgement.RungJudgement;
+import dev.poleward.domain.judgement.Verdict;
 import dev.poleward.domain.outlook.Curriculum.Exercise;
 import dev.poleward.domain.outlook.Curriculum.Place;
 import dev.poleward.domain.outlook.Curriculum.Pool;
-import dev.poleward.domain.programme.DrillMatch;
-import dev.poleward.domain.programme.DrillOfStage;
+import dev.poleward.domain.programme.Handling;
 import dev.poleward.domain.programme.Stage;
-import dev.poleward.domain.record.PlacedRep;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.BiConsumer;
 
 /**
  * What a plain trainer writes down of one dog: for each pool how its test stands, which handlings
@@ -66,6 +66,45 @@ public final class Notebook {
     return new Notebook(curriculum);
   }
 
+  /**
+   * Of a dog that stands there: what is behind it is passed, and every test goes on where it was.
+   *
+   * @param standing in the curriculum's programme
+   */
+  public static Notebook of(Curriculum curriculum, DogStanding standing) {
+    Notebook notebook = new Notebook(curriculum);
+    List<PoolStanding> stood = standing.pools();
+    for (int i = 0; i < curriculum.pools().size(); i++) {
+      Pool pool = curriculum.pools().get(i);
+      Stage stage = curriculum.stages().get(pool.stage());
+      for (PoolStanding each : stood) {
+        if (each.stage().id().equals(stage.id()) && each.pool().equals(pool.pool())) {
+          notebook.takeOver(i, each);
+        }
+      }
+    }
+    return notebook;
+  }
+
+  private void takeOver(int pool, PoolStanding standing) {
+    if (standing.isBehind()) {
+      pass(pool);
+      return;
+    }
+    RungJudgement judgement = standing.judgement();
+    tests[pool] = begun[pool].at(judgement.verdict().evidence());
+    List<Handling> handlings = curriculum.pools().get(pool).handlings();
+    for (int handling = 0; handling < handlings.size(); handling++) {
+      if (!judgement.missing().contains(handlings.get(handling))) {
+        clean[pool] |= 1L << handling;
+      }
+    }
+    // Of fewer misses in a row a standing does not tell; they are forgiven.
+    if (judgement.verdict() instanceof Verdict.StepBack back) {
+      missesInARow[pool] = back.missesInARow();
+    }
+  }
+
   /** A second one that says the same. */
   public Notebook copy() {
     return new Notebook(this);
@@ -74,42 +113,6 @@ public final class Notebook {
   /** What is gone through. */
   public Curriculum curriculum() {
     return curriculum;
-  }
-
-  /** Reads a record, ascending by (time, id). */
-  public void readAll(List<PlacedRep> reps) {
-    readAll(reps, (_, _) -> {});
-  }
-
-  /**
-   * The same.
-   *
-   * @param passing is told each rep with the pool that it passed
-   */
-  void readAll(List<PlacedRep> reps, BiConsumer<PlacedRep, Integer> passing) {
-    Map<DrillOfStage, Place> places = new HashMap<>();
-    for (int i = 0; i < curriculum.pools().size(); i++) {
-      Pool pool = curriculum.pools().get(i);
-      for (Exercise exercise : pool.drills()) {
-        places.put(
-            new DrillOfStage(curriculum.stages().get(pool.stage()).id(), exercise.drill()),
-            new Place(i, exercise.handling()));
-      }
-    }
-    for (PlacedRep rep : reps) {
-      if (curriculum.matching().match(rep) instanceof DrillMatch.Counts counts) {
-        boolean isClean = rep.outcome() == Outcome.CLEAN;
-        for (DrillOfStage drill : counts.drills()) {
-          Place place = places.get(drill);
-          if (place != null && !passed[place.pool()]) {
-            read(place, isClean);
-            if (passed[place.pool()]) {
-              passing.accept(rep, place.pool());
-            }
-          }
-        }
-      }
-    }
   }
 
   /** A rep of a drill. */
@@ -139,15 +142,6 @@ public final class Notebook {
     if (!passed[pool]) {
       passed[pool] = true;
       left[curriculum.pools().get(pool).stage()]--;
-    }
-  }
-
-  /** The stages before that one count as done. */
-  public void startedAt(int stage) {
-    for (int pool = 0; pool < passed.length; pool++) {
-      if (curriculum.pools().get(pool).stage() < stage) {
-        pass(pool);
-      }
     }
   }
 

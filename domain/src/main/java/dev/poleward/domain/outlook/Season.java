@@ -2,6 +2,7 @@ package dev.poleward.domain.outlook;
 
 import dev.poleward.domain.event.AimEvent.TrialRun;
 import dev.poleward.domain.event.Outcome;
+import dev.poleward.domain.judgement.DogStanding;
 import dev.poleward.domain.layout.EntrySide;
 import dev.poleward.domain.mastery.LimitMethod;
 import dev.poleward.domain.mastery.MasteryCurve;
@@ -9,7 +10,6 @@ import dev.poleward.domain.mastery.MasteryQuestion;
 import dev.poleward.domain.mastery.SideMastery;
 import dev.poleward.domain.mastery.Success;
 import dev.poleward.domain.mastery.Threshold;
-import dev.poleward.domain.programme.Programme;
 import dev.poleward.domain.programme.RungPool;
 import dev.poleward.domain.programme.Stage;
 import dev.poleward.domain.record.Fact;
@@ -21,7 +21,6 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -106,18 +105,13 @@ public record Season(
    *
    * @param reps of the dog, ascending by (time, id)
    * @param trials of the dog, ascending by (time, id)
-   * @param programme what stages are of; empty when that cannot be read
-   * @param startStage where the dog was said to start
+   * @param standing where the dog stands in the programme of that time
    */
   public static Season of(
-      List<PlacedRep> reps,
-      List<Fact<TrialRun>> trials,
-      Optional<Programme> programme,
-      Optional<String> startStage,
-      SeasonSpan span) {
+      List<PlacedRep> reps, List<Fact<TrialRun>> trials, DogStanding standing, SeasonSpan span) {
     List<PlacedRep> run = reps.stream().filter(rep -> span.has(rep.moment().time())).toList();
     List<Fact<TrialRun>> tried = trials.stream().filter(t -> span.has(t.time())).toList();
-    Milestones milestones = Milestones.of(reps, programme, startStage, span);
+    Milestones milestones = Milestones.of(standing, span);
     return new Season(
         span,
         amount(run, tried, span),

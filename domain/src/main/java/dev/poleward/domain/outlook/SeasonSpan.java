@@ -32,6 +32,11 @@ public record SeasonSpan(LocalDate from, LocalDate to, ZoneId zone) {
     return to.plusDays(1).atStartOfDay(zone).toInstant();
   }
 
+  /** The last instant of it. */
+  public Instant last() {
+    return end().minusNanos(1);
+  }
+
   /** Whether something happened in it. */
   boolean has(Instant time) {
     return !time.isBefore(begin()) && time.isBefore(end());

@@ -40,6 +40,11 @@ final class TestState {
     return new Known().of(test.begun());
   }
 
+  /** The state of the same test that has seen that. */
+  TestState at(Evidence seen) {
+    return known.of(seen);
+  }
+
   /** Whether the test says to move on. */
   boolean passed() {
     return passed;

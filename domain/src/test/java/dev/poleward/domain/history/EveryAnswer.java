@@ -37,7 +37,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -160,7 +159,7 @@ public final class EveryAnswer {
 
   private void lookAhead(String id, DogRecord known, List<PlacedRep> reps) {
     String dog = placement.identity().of(id);
-    DogCase ofDog = DogCase.of(known, registry, reps, AheadQuestions.AGED_TO);
+    DogCase ofDog = DogCase.of(known, registry, reps, null);
     Outlook outlook =
         LookingAhead.of(
             ofDog,
@@ -179,8 +178,7 @@ public final class EveryAnswer {
         Season.of(
             reps,
             registry.aims(dog, TrialRun.class),
-            Optional.of(AheadQuestions.PROGRAMME),
-            Optional.empty(),
+            ofDog.standing().reading().standing(AheadQuestions.AGED_TO),
             AheadQuestions.SPAN));
     answers.put(
         "starting stage of dog " + id, StartingStage.of(AheadQuestions.PANEL, reps, _ -> true));

@@ -6,6 +6,7 @@ import dev.poleward.domain.event.AimEvent.GoalSet;
 import dev.poleward.domain.event.DogEvent.DogRested;
 import dev.poleward.domain.event.ProgrammeEvent.ProgrammeAssigned;
 import dev.poleward.domain.event.ProgrammeEvent.ProgrammePublished;
+import dev.poleward.domain.judgement.StandingHistory;
 import dev.poleward.domain.learner.Temper;
 import dev.poleward.domain.outlook.Outlook.CannotTell;
 import dev.poleward.domain.outlook.Outlook.Reason;
@@ -38,7 +39,16 @@ class LookingAheadTest {
   }
 
   private static DogCase of(Schooling schooling) {
-    return new DogCase("juniper", schooling.reps(), inForce(null), null);
+    return of(schooling, null, null);
+  }
+
+  private static DogCase of(
+      Schooling schooling, @Nullable String startStage, @Nullable Fact<DogRested> rested) {
+    return new DogCase(
+        "juniper",
+        schooling.reps(),
+        new StandingHistory(Walkable.standing(schooling, startStage), inForce(startStage)),
+        rested);
   }
 
   private static OutlookQuestion asked(DogCase dog, @Nullable Double sessionsPerWeek) {
@@ -122,7 +132,7 @@ class LookingAheadTest {
   @Test
   void startedFurtherOnThereIsLessAhead() {
     Schooling schooling = Walkable.after(4, Temper.ORDINARY, 1);
-    DogCase further = new DogCase("juniper", schooling.reps(), inForce("tunnel"), null);
+    DogCase further = of(schooling, "tunnel", null);
 
     assertThat(told(further, asked(further, 2.0)).likeliest().stages().getFirst().reaching())
         .matches(Reaching::isReached);
@@ -131,17 +141,13 @@ class LookingAheadTest {
   @Test
   void saysWhyItCannotTell() {
     DogCase few = of(Walkable.after(1, Temper.ORDINARY, 1));
-    DogCase twice =
-        new DogCase("juniper", Walkable.after(2, Temper.ORDINARY, 1).reps(), inForce(null), null);
-    DogCase resting =
-        new DogCase(
-            "juniper", Walkable.after(8, Temper.ORDINARY, 1).reps(), inForce(null), rest(null));
+    DogCase twice = of(Walkable.after(2, Temper.ORDINARY, 1));
+    DogCase resting = of(Walkable.after(8, Temper.ORDINARY, 1), null, rest(null));
 
     assertThat(reason(few)).isEqualTo(Reason.TOO_FEW_REPS);
     assertThat(reason(twice)).isEqualTo(Reason.TOO_FEW_SESSIONS);
     assertThat(reason(resting)).isEqualTo(Reason.RESTING);
-    assertThat(reason(new DogCase("juniper", List.of(), inForce(null), null)))
-        .isEqualTo(Reason.TOO_FEW_REPS);
+    assertThat(reason(of(Walkable.after(0, Temper.ORDINARY, 1)))).isEqualTo(Reason.TOO_FEW_REPS);
   }
 
   private static Fact<DogRested> rest(@Nullable LocalDate until) {
@@ -162,7 +168,7 @@ class LookingAheadTest {
   void aRestIsOverBeforeAnythingBegins() {
     Schooling schooling = Walkable.after(8, Temper.ORDINARY, 1);
     LocalDate until = LocalDate.parse("2026-06-01");
-    DogCase resting = new DogCase("juniper", schooling.reps(), inForce(null), rest(until));
+    DogCase resting = of(schooling, null, rest(until));
 
     Told told = told(resting, asked(resting, 2.0));
 

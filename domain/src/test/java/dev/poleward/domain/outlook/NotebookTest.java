@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import dev.poleward.domain.judgement.HandledRep;
 import dev.poleward.domain.judgement.RungJudgement;
 import dev.poleward.domain.judgement.SlipWatch;
+import dev.poleward.domain.judgement.StandingReading;
 import dev.poleward.domain.judgement.Verdict;
 import dev.poleward.domain.learner.Population;
 import dev.poleward.domain.learner.Temper;
@@ -72,24 +73,35 @@ class NotebookTest {
   }
 
   @Test
-  void aRecordReadAnewGivesTheSameNotes() {
+  void goesOnFromWhereADogStands() {
     for (int seed = 0; seed < 20; seed++) {
       Temper temper = Population.CLUB.draw(new SplittableRandom(seed));
       Schooling schooling = Walkable.after(8, temper, seed);
-      Notebook anew = Notebook.begun(Curriculum.of(Walkable.PROGRAMME));
-      anew.readAll(schooling.reps());
+      Notebook notes = schooling.notebook();
+      Notebook anew =
+          Notebook.of(
+              notes.curriculum(), Walkable.standing(schooling, null).standing(Walkable.BEGIN));
 
-      for (int pool = 0; pool < anew.curriculum().pools().size(); pool++) {
-        assertThat(anew.isPassed(pool)).isEqualTo(schooling.notebook().isPassed(pool));
+      SplittableRandom random = new SplittableRandom(seed);
+      for (int rep = 0; rep < 40; rep++) {
+        for (int pool = 0; pool < notes.curriculum().pools().size(); pool++) {
+          assertThat(anew.isPassed(pool)).isEqualTo(notes.isPassed(pool));
+        }
+        Pool pool = notes.curriculum().pools().get(random.nextInt(12));
+        Exercise exercise = pool.drills().getFirst();
+        boolean clean = random.nextDouble() < 0.9;
+        anew.read(exercise, clean);
+        notes.read(exercise, clean);
       }
     }
   }
 
   @Test
   void whatCameBeforeTheStartCountsAsDone() {
-    Notebook notebook = Notebook.begun(Curriculum.of(Walkable.PROGRAMME));
-
-    notebook.startedAt(2);
+    Notebook notebook =
+        Notebook.of(
+            Curriculum.of(Walkable.PROGRAMME),
+            StandingReading.begun(Walkable.PROGRAMME, "tunnel").standing(Walkable.BEGIN));
 
     assertThat(notebook.stage()).isEqualTo(2);
     assertThat(notebook.isFinished()).isFalse();

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import dev.poleward.domain.event.AimEvent.TrialRun;
 import dev.poleward.domain.event.Outcome;
+import dev.poleward.domain.judgement.DogStanding;
+import dev.poleward.domain.judgement.StandingReading;
 import dev.poleward.domain.learner.Temper;
 import dev.poleward.domain.record.Fact;
 import dev.poleward.domain.record.Moment;
@@ -15,7 +17,6 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 class SeasonTest {
@@ -28,7 +29,7 @@ class SeasonTest {
 
   private static Season season(Schooling schooling, SeasonSpan span) {
     return Season.of(
-        schooling.reps(), List.of(), Optional.of(Walkable.PROGRAMME), Optional.empty(), span);
+        schooling.reps(), List.of(), Walkable.standing(schooling, null).standing(span.end()), span);
   }
 
   @Test
@@ -96,7 +97,8 @@ class SeasonTest {
               null));
     }
     List<PlacedRep> none = List.of();
-    Season season = Season.of(none, trials, Optional.empty(), Optional.empty(), YEAR);
+    DogStanding nowhere = StandingReading.begun(Walkable.PROGRAMME, null).standing(Walkable.BEGIN);
+    Season season = Season.of(none, trials, nowhere, YEAR);
 
     assertThat(season.total().trials()).isEqualTo(2);
     assertThat(season.total().cleanTrials()).isEqualTo(1);

@@ -1,6 +1,7 @@
 package dev.poleward.domain.outlook;
 
 import dev.poleward.domain.event.Outcome;
+import dev.poleward.domain.judgement.StandingReading;
 import dev.poleward.domain.learner.SimulatedDog;
 import dev.poleward.domain.learner.Temper;
 import dev.poleward.domain.programme.DocumentReading.Faulty;
@@ -15,6 +16,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /** A small programme that dogs get through, and dogs that are taught by it. */
 final class Walkable {
@@ -98,6 +100,13 @@ final class Walkable {
       schooling.session(BEGIN.plus(Duration.ofHours(84L * session)), 10);
     }
     return schooling;
+  }
+
+  /** Where a record leads to. */
+  static StandingReading standing(Schooling schooling, @Nullable String startStage) {
+    StandingReading reading = StandingReading.begun(PROGRAMME, startStage);
+    schooling.reps().forEach(reading::read);
+    return reading;
   }
 
   static long clean(List<PlacedRep> reps) {

@@ -1,18 +1,17 @@
 package dev.poleward.service.http;
 
 import dev.poleward.domain.event.AimEvent.TrialRun;
-import dev.poleward.domain.outlook.DogCase;
+import dev.poleward.domain.judgement.StandingHistory;
 import dev.poleward.domain.outlook.Homework;
 import dev.poleward.domain.outlook.Season;
 import dev.poleward.domain.outlook.SeasonSpan;
 import dev.poleward.domain.outlook.Trials;
-import dev.poleward.domain.programme.ProgrammeInForce;
+import dev.poleward.domain.programme.ProgrammesFollowed;
 import dev.poleward.service.http.DogReads.Seen;
 import dev.poleward.service.render.CsvTable;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Objects;
-import java.util.Optional;
 import java.util.Set;
 
 /** Homework, trials beside training, and the year in review. Safe for use by many threads. */
@@ -78,18 +77,14 @@ final class AimRoutes {
   }
 
   private Answer season(Call call, Seen dog, SeasonSpan span) {
-    ProgrammeInForce inForce =
-        DogCase.of(dog.known(), dog.registry(), dog.reps(), span.end()).inForce();
-    Optional<String> startStage =
-        inForce instanceof ProgrammeInForce.Assigned assigned
-            ? assigned.startStage().map(each -> each.id())
-            : Optional.empty();
+    StandingHistory history =
+        StandingHistory.of(
+            dog.reps(), ProgrammesFollowed.of(dog.dog(), dog.registry()), span.last());
     Season made =
         Season.of(
             dog.reps(),
             dog.registry().aims(dog.dog(), TrialRun.class),
-            OutlookRoutes.programme(inForce),
-            startStage,
+            history.reading().standing(span.end()),
             span);
     return call.form().equals(CsvTable.CSV)
         ? Answer.text(CsvTable.CSV + "; charset=utf-8", SeasonTable.of(dog.asked(), made))

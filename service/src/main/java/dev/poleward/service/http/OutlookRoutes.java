@@ -2,6 +2,7 @@ package dev.poleward.service.http;
 
 import com.github.benmanes.caffeine.cache.Cache;
 import com.github.benmanes.caffeine.cache.Caffeine;
+import dev.poleward.domain.judgement.StandingHistory;
 import dev.poleward.domain.outlook.ClubReading;
 import dev.poleward.domain.outlook.DogCase;
 import dev.poleward.domain.outlook.Goal;
@@ -14,6 +15,7 @@ import dev.poleward.domain.outlook.Rhythm;
 import dev.poleward.domain.outlook.StartingStage;
 import dev.poleward.domain.programme.Programme;
 import dev.poleward.domain.programme.ProgrammeInForce;
+import dev.poleward.domain.programme.ProgrammesFollowed;
 import dev.poleward.service.http.DogReads.Seen;
 import java.util.Optional;
 import java.util.Set;
@@ -92,7 +94,7 @@ final class OutlookRoutes {
 
   private static Outlook outlookOf(Seen dog, OutlookQuestion asked) {
     return LookingAhead.of(
-        DogCase.of(dog.known(), dog.registry(), dog.reps(), asked.agedTo()),
+        DogCase.of(dog.known(), dog.registry(), dog.reps(), dog.view().asOf()),
         asked,
         () ->
             ClubReading.others(
@@ -111,9 +113,7 @@ final class OutlookRoutes {
                     startingStage.of(
                         dog.asked(),
                         day,
-                        programme(
-                                DogCase.of(dog.known(), dog.registry(), dog.reps(), day.end())
-                                    .inForce())
+                        programme(dog)
                             .map(each -> StartingStage.of(panel(each), dog.reps(), _ -> true)))));
   }
 
@@ -122,11 +122,11 @@ final class OutlookRoutes {
   }
 
   /** What is followed; empty when its document has faults. */
-  static Optional<Programme> programme(ProgrammeInForce inForce) {
-    return switch (inForce) {
-      case ProgrammeInForce.Unassigned none -> Optional.of(none.programme());
-      case ProgrammeInForce.Assigned assigned -> Optional.of(assigned.programme());
-      case ProgrammeInForce.Unreadable _ -> Optional.empty();
-    };
+  private static Optional<Programme> programme(Seen dog) {
+    ProgrammesFollowed followed = ProgrammesFollowed.of(dog.dog(), dog.registry());
+    StandingHistory history = StandingHistory.of(dog.reps(), followed, dog.view().asOf());
+    return history.inForce() instanceof ProgrammeInForce.Unreadable
+        ? Optional.empty()
+        : Optional.of(history.reading().programme());
   }
 }
