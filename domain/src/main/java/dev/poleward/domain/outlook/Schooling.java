@@ -87,6 +87,19 @@ public final class Schooling {
     return placed(drill, attempt, rewards, new Moment(time, rep), name, "s-" + sessions);
   }
 
+  /**
+   * A rep that a dog runs just as a drill describes it.
+   *
+   * @param number of the rep among those that it runs
+   */
+  public static PlacedRep ran(
+      Drill drill, SimulatedDog dog, Instant time, int number, RandomGenerator luck) {
+    Attempt attempt = dog.attempt(Curriculum.task(drill), time, luck);
+    dog.rewarded(attempt.outcome() == Outcome.CLEAN ? 1 : 0);
+    Moment moment = new Moment(time, "rep-%03d".formatted(number));
+    return placed(drill, attempt, null, moment, "dog", "session");
+  }
+
   /** A rep just as a drill describes it. */
   static PlacedRep placed(
       Drill drill,

@@ -44,7 +44,7 @@ class FittedLearnerTest {
   }
 
   private static double height(Replay replay, double[] traits) {
-    double height = replay.logLikelihood(replay.expected(Tempers.of(traits)));
+    double height = TraitFit.COUNTS * replay.logLikelihood(replay.expected(Tempers.of(traits)));
     for (double trait : traits) {
       height -= trait * trait / 2;
     }
