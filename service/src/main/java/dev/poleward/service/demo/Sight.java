@@ -39,6 +39,9 @@ record Sight(String what, String path, String form, String file) {
             JSON,
             ""),
         new Sight("what Sorrel ran, drill by drill", "/dogs/sorrel/progress", JSON, ""),
+        new Sight("how long Juniper will need", "/dogs/juniper/outlook", JSON, ""),
+        new Sight(
+            "Wren's season, month by month", "/dogs/wren/season", "text/csv", "wren-season.csv"),
         new Sight("reps that two phones may have logged", "/suspected-duplicates", JSON, ""),
         new Sight("Wren's reps, for a spreadsheet", "/dogs/wren/reps", "text/csv", "wren.csv"),
         new Sight("what waits for something nobody has told yet", "/waiting", JSON, ""),
