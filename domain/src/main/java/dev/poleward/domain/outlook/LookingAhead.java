@@ -86,7 +86,8 @@ public final class LookingAhead {
     for (double often :
         asked.sessionsPerWeek() == null ? RHYTHMS_USUAL : new double[] {asked.sessionsPerWeek()}) {
       Rhythm other = withReps(new Rhythm(often, own.repsPerSession()));
-      rhythms.add(ahead(other, false, notebook, twins, begin, programme));
+      List<SimulatedDog> some = rhythms.isEmpty() ? twins : some(twins);
+      rhythms.add(ahead(other, false, notebook, some, begin, programme));
     }
     return new Told(
         programme,
@@ -97,6 +98,16 @@ public final class LookingAhead {
         club.dogs(),
         own,
         rhythms);
+  }
+
+  /** From all over the list: those that were taken for each other stand side by side. */
+  private List<SimulatedDog> some(List<SimulatedDog> twins) {
+    List<SimulatedDog> some = new ArrayList<>();
+    int number = asked.terms().runsOfOthers();
+    for (int i = 0; i < number; i++) {
+      some.add(twins.get(i * twins.size() / number));
+    }
+    return some;
   }
 
   private Rhythm withReps(Rhythm rhythm) {

@@ -30,7 +30,8 @@ final class AheadQuestions {
       new SeasonSpan(LocalDate.parse("2026-02-01"), LocalDate.parse("2026-03-31"), ZoneOffset.UTC);
 
   static final OutlookQuestion OF_ANY_REPS =
-      new OutlookQuestion(TODAY, AGED_TO, 2.0, 2, new OutlookTerms(2, Duration.ofDays(14), 6, 1));
+      new OutlookQuestion(
+          TODAY, AGED_TO, 2.0, 2, new OutlookTerms(2, 1, Duration.ofDays(14), 6, 1));
 
   private AheadQuestions() {}
 

@@ -27,7 +27,7 @@ import org.junit.jupiter.api.Test;
 
 class LookingAheadTest {
 
-  private static final OutlookTerms TERMS = new OutlookTerms(40, Duration.ofDays(365), 20, 3);
+  private static final OutlookTerms TERMS = new OutlookTerms(40, 40, Duration.ofDays(365), 20, 3);
 
   private static ProgrammeInForce inForce(@Nullable String startStage) {
     Moment moment = new Moment(Walkable.BEGIN, "e-1");

@@ -47,7 +47,6 @@ final class OutlookShape {
         .putTexts("reasons", reasons(told))
         .put("programme", DrillShape.of(told.programme()))
         .putPrinted("from", told.from())
-        .put("runs", asked.terms().runs())
         .put("horizonDays", asked.terms().horizon().toDays())
         .put("basis", basis(told))
         .put("ownRhythm", own(told.own()))
@@ -163,6 +162,7 @@ final class OutlookShape {
 
   private static ObjectNode rhythm(RhythmAhead ahead, LocalDate from) {
     return rhythm(ahead)
+        .put("runs", ahead.programme().sessions().size())
         .putObjects(
             "stages",
             ahead.stages(),

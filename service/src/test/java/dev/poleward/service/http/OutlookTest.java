@@ -98,7 +98,7 @@ class OutlookTest {
         .body("agedTo", equalTo("2026-05-20"))
         .body("status", equalTo("told"))
         .body("programme.programme", equalTo("grid"))
-        .body("runs", equalTo(100))
+        .body("rhythms.runs", contains(100, 50, 50, 50))
         .body("basis.reps", equalTo(48))
         .body("ownRhythm.sessions", equalTo(6))
         .body("ownRhythm.repsPerSession", equalTo(8))
