@@ -1,5 +1,7 @@
 package dev.poleward.domain.planning;
 
+import dev.poleward.domain.care.CarePermit;
+import dev.poleward.domain.care.Load;
 import dev.poleward.domain.layout.EntrySide;
 import dev.poleward.domain.programme.Drill;
 import java.util.Set;
@@ -9,7 +11,7 @@ import java.util.Set;
  *
  * @param reps how many, from 1
  * @param gaps passed in all, from 0
- * @param sharpBends entries from beyond {@link #SHARP_BEND_DEGREES} degrees in all, from 0
+ * @param sharpBends entries from beyond {@link Load#SHARP_BEND_DEGREES} degrees in all, from 0
  * @param poles the most that may stand
  * @param angleWork whether entries may be turned at all
  * @param sides entry sides that are wanted
@@ -24,9 +26,6 @@ public record Limits(
     Set<EntrySide> sides,
     boolean pressure) {
 
-  /** An entry from beyond is a sharp bend. */
-  public static final double SHARP_BEND_DEGREES = 60;
-
   /** Keeps the sides from changing. */
   public Limits {
     sides = Set.copyOf(sides);
@@ -38,7 +37,13 @@ public record Limits(
         reps, Integer.MAX_VALUE, Integer.MAX_VALUE, 24, true, Set.of(EntrySide.values()), false);
   }
 
+  /** So many reps at most, within what the dog may be asked for. */
+  public static Limits of(int reps, CarePermit permit, Set<EntrySide> sides, boolean pressure) {
+    return new Limits(
+        reps, permit.gapsMax(), permit.sharpBendsMax(), permit.polesMax(), true, sides, pressure);
+  }
+
   static boolean isSharp(Drill drill) {
-    return drill.rung().size() > SHARP_BEND_DEGREES;
+    return drill.rung().size() > Load.SHARP_BEND_DEGREES;
   }
 }

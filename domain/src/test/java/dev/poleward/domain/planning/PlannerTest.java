@@ -2,6 +2,7 @@ package dev.poleward.domain.planning;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dev.poleward.domain.care.Load;
 import dev.poleward.domain.event.Manoeuvre;
 import dev.poleward.domain.judgement.DogStanding;
 import dev.poleward.domain.judgement.PoolStanding;
@@ -149,7 +150,7 @@ class PlannerTest {
               for (PlanBlock block : made.plan().blocks()) {
                 Drill drill = block.drill().drill();
                 gaps += block.reps() * (drill.poles() - 1);
-                sharp += drill.rung().size() > Limits.SHARP_BEND_DEGREES ? block.reps() : 0;
+                sharp += drill.rung().size() > Load.SHARP_BEND_DEGREES ? block.reps() : 0;
                 assertThat(drill.rung().side()).isNotEqualTo(EntrySide.GAP);
               }
               assertThat(gaps).isLessThanOrEqualTo(24);

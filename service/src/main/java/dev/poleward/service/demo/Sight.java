@@ -38,7 +38,7 @@ record Sight(String what, String path, String form, String file) {
             "/dogs/juniper/angle-mastery?poles=4&level=0.9",
             JSON,
             ""),
-        new Sight("what Sorrel ran, drill by drill", "/dogs/sorrel/progress", JSON, ""),
+        new Sight("where Sorrel stands, and what it ran", "/dogs/sorrel/progress", JSON, ""),
         new Sight("how long Juniper will need", "/dogs/juniper/outlook", JSON, ""),
         new Sight(
             "Wren's season, month by month", "/dogs/wren/season", "text/csv", "wren-season.csv"),

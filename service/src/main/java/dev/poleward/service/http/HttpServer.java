@@ -142,6 +142,7 @@ public final class HttpServer implements AutoCloseable {
         routes,
         new ProgressRoutes(reads, placed, days, new ProgressShape()),
         new MasteryRoutes(reads, placed, days, new MasteryShape(), new MasteryPictures()));
+    routes.get("/v1/clubs/{club}/plans/{plan}", new PlanReads(reads, placed)::plan);
     DogReads dogs = new DogReads(reads, placed, days);
     addOutlook(routes, new OutlookRoutes(dogs), new AimRoutes(dogs));
     return routes;
@@ -183,6 +184,9 @@ public final class HttpServer implements AutoCloseable {
     routes
         .post("/v1/clubs", clubDoor::post)
         .post("/v1/clubs/{club}/events", eventDoor::post)
+        .post(
+            "/v1/clubs/{club}/dogs/{dog}/plans",
+            new PlanRoutes(gate, bodies, intake, parts.clubs(), own)::post)
         .post("/v1/clubs/{club}/access-keys", access::post)
         .get("/v1/clubs/{club}/access-keys", access::list)
         .delete("/v1/clubs/{club}/access-keys/{key}", access::revoke)

@@ -57,7 +57,8 @@ final class LocalDays {
         .orElse(ZoneOffset.UTC);
   }
 
-  private static ZoneId zone(ClubRecord club) {
+  /** The zone of a club's days. */
+  static ZoneId zone(ClubRecord club) {
     try {
       return ZoneId.of(club.timeZone());
     } catch (DateTimeException e) {

@@ -21,6 +21,7 @@ final class EveryRoute {
           Map.entry("session", "s-1"),
           Map.entry("rep", "r-1"),
           Map.entry("key", "k-1"),
+          Map.entry("plan", "l-1"),
           Map.entry("file", "docs.css"));
 
   private EveryRoute() {}
@@ -61,6 +62,7 @@ final class EveryRoute {
     return switch (path) {
       case "/v1/clubs" -> "{}";
       case "/v1/clubs/{club}/events" -> Said.session("s-1", "18:00:00");
+      case "/v1/clubs/{club}/dogs/{dog}/plans" -> Said.json("{'id':'i-2'}");
       case "/v1/clubs/{club}/access-keys" -> Said.json("{'id':'i-1','scopes':['records:read']}");
       default -> {
         ResourceDoors.Door door =

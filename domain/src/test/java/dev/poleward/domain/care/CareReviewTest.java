@@ -1,0 +1,177 @@
+package dev.poleward.domain.care;
+
+import static dev.poleward.domain.history.Tell.dogRegistered;
+import static dev.poleward.domain.history.Told.given;
+import static dev.poleward.domain.history.Told.minute;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dev.poleward.domain.event.DogEvent.DogCleared;
+import dev.poleward.domain.event.DogEvent.DogRested;
+import dev.poleward.domain.event.DogTraits;
+import dev.poleward.domain.event.Manoeuvre;
+import dev.poleward.domain.history.Happening;
+import dev.poleward.domain.judgement.Ran;
+import dev.poleward.domain.layout.EntryAngle;
+import dev.poleward.domain.layout.LeadIn;
+import dev.poleward.domain.programme.Drill;
+import dev.poleward.domain.programme.Handling;
+import dev.poleward.domain.programme.RunUp;
+import dev.poleward.domain.programme.Rung;
+import dev.poleward.domain.record.PlacedRep;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Test;
+
+/** What a dog may be asked for. Minute 0 is on 4 May 2026. */
+class CareReviewTest {
+
+  private static final Instant NOW = Instant.parse("2026-06-01T17:00:00Z");
+  private static final Happening GROWN = born(LocalDate.parse("2022-01-01"));
+
+  private static Happening born(@Nullable LocalDate born) {
+    return dogRegistered("juniper", new DogTraits(born, null, null, null, null)).at(0);
+  }
+
+  private static Happening rested(@Nullable LocalDate until) {
+    return Happening.of(new DogRested("juniper", "lame", until)).at(10);
+  }
+
+  private static final Happening CLEARED =
+      Happening.of(new DogCleared("juniper", "the vet", null)).at(20);
+
+  private static CarePermit permit(List<PlacedRep> reps, Happening... told) {
+    return CareReview.of(
+        given(told).whenAsked().registry().dog("juniper").orElseThrow(),
+        reps,
+        CareLimits.USUAL,
+        NOW,
+        ZoneOffset.UTC);
+  }
+
+  private static List<String> ids(CarePermit permit) {
+    return permit.notes().stream().map(CareNote::id).toList();
+  }
+
+  private static List<PlacedRep> run(int reps, int poles, double degrees, Instant last) {
+    Drill drill =
+        new Drill(
+            poles,
+            new RunUp(LeadIn.NONE, null, null),
+            new Rung(new EntryAngle(degrees)),
+            new Handling(Manoeuvre.ALONGSIDE, null, null));
+    List<PlacedRep> run = new ArrayList<>();
+    for (int i = reps - 1; i >= 0; i--) {
+      run.add(Ran.of(drill, true, last.minusSeconds(60L * i)));
+    }
+    return run;
+  }
+
+  @Test
+  void aGrownDogMayDoWhatTheClubAllows() {
+    CarePermit permit = permit(List.of(), GROWN);
+
+    assertThat(permit.mayTrain()).isTrue();
+    assertThat(permit.polesMax()).isEqualTo(24);
+    assertThat(permit.gapsMax()).isEqualTo(CareLimits.USUAL.gapsPerSession());
+    assertThat(permit.sharpBendsMax()).isEqualTo(CareLimits.USUAL.sharpBendsPerSession());
+    assertThat(ids(permit)).containsExactly("alternate-sides");
+  }
+
+  @Test
+  void aYoungDogAndOneOfUnknownAgeHaveFewPolesAndNoSharpBendsUntilTheyAreCleared() {
+    CarePermit young = permit(List.of(), born(LocalDate.parse("2025-06-01")));
+    CarePermit unknown = permit(List.of(), born(null));
+    CarePermit cleared = permit(List.of(), born(null), CLEARED);
+
+    assertThat(ids(young)).contains("young");
+    assertThat(ids(unknown)).contains("age-unknown");
+    assertThat(List.of(young, unknown))
+        .allSatisfy(
+            permit -> {
+              assertThat(permit.polesMax()).isEqualTo(4);
+              assertThat(permit.gapsMax()).isEqualTo(24);
+              assertThat(permit.sharpBendsMax()).isZero();
+              assertThat(permit.notes().getFirst().text()).contains("veterinarian");
+            });
+    assertThat(cleared.polesMax()).isEqualTo(24);
+  }
+
+  @Test
+  void onItsBirthdayADogIsNoLongerYoung() {
+    assertThat(ids(permit(List.of(), born(LocalDate.parse("2024-12-01"))))).doesNotContain("young");
+    assertThat(ids(permit(List.of(), born(LocalDate.parse("2024-12-02"))))).contains("young");
+  }
+
+  @Test
+  void aDogThatRestsDoesNothingUntilItIsClearedOrTheRestIsOver() {
+    CarePermit resting = permit(List.of(), GROWN, rested(null));
+    assertThat(resting.mayTrain()).isFalse();
+    assertThat(resting.gapsMax()).isZero();
+    assertThat(resting.notes().getFirst().id()).isEqualTo("resting");
+    assertThat(resting.notes().getFirst().text()).contains("lame").contains("veterinarian");
+
+    assertThat(permit(List.of(), GROWN, rested(LocalDate.parse("2026-06-02"))).mayTrain())
+        .isFalse();
+    assertThat(permit(List.of(), GROWN, rested(LocalDate.parse("2026-06-01"))).mayTrain()).isTrue();
+    assertThat(permit(List.of(), GROWN, rested(null), CLEARED).mayTrain()).isTrue();
+  }
+
+  @Test
+  void afterARestLoadRisesFromAThirdToAllOfIt() {
+    int all = CareLimits.USUAL.gapsPerSession();
+
+    assertThat(permit(List.of(), GROWN, rested(LocalDate.parse("2026-06-01"))).gapsMax())
+        .isEqualTo(all / 3);
+    CarePermit half = permit(List.of(), GROWN, rested(LocalDate.parse("2026-05-25")));
+    assertThat(half.gapsMax()).isEqualTo(all * 2 / 3);
+    assertThat(ids(half)).contains("easing-back");
+    assertThat(permit(List.of(), GROWN, rested(LocalDate.parse("2026-05-18"))).gapsMax())
+        .isEqualTo(all);
+  }
+
+  @Test
+  void aFullWeekStopsTheDogAndAnEmptierOneLeavesTheRest() {
+    CarePermit full = permit(run(22, 12, 0, NOW.minus(Duration.ofDays(1))), GROWN);
+    assertThat(ids(full)).contains("week-is-full");
+    assertThat(full.mayTrain()).isFalse();
+
+    CarePermit left = permit(run(20, 12, 0, NOW.minus(Duration.ofDays(1))), GROWN);
+    assertThat(left.gapsMax()).isEqualTo(240 - 20 * 11);
+
+    assertThat(permit(run(22, 12, 0, NOW.minus(Duration.ofDays(8))), GROWN).mayTrain()).isTrue();
+  }
+
+  @Test
+  void tenRepsAreThirtyGapsOnFourPolesAndAHundredAndTenOnTwelve() {
+    Instant last = minute(60);
+
+    assertThat(Load.of(run(10, 4, 0, last), minute(0), minute(61))).isEqualTo(new Load(30, 0, 1));
+    assertThat(Load.of(run(10, 12, 75, last), minute(0), minute(61)))
+        .isEqualTo(new Load(110, 10, 1));
+    assertThat(Load.of(run(10, 4, 60, last), minute(0), minute(61)).sharpBends()).isZero();
+  }
+
+  @Test
+  void aClubSaysItsOwnLimitsAndWhatCannotBeIsPassedOver() {
+    CareLimits limits =
+        CareLimits.of(
+            Map.of("ageMonths", 24L, "gapsPerSession", -1L, "polesYoung", "three", "other", 5L));
+
+    assertThat(limits.ageMonths()).isEqualTo(24);
+    assertThat(limits.gapsPerSession()).isEqualTo(CareLimits.USUAL.gapsPerSession());
+    assertThat(limits.polesYoung()).isEqualTo(CareLimits.USUAL.polesYoung());
+  }
+
+  @Test
+  void everyNoteSaysWhereItComesFrom() {
+    assertThat(permit(List.of(), born(null), rested(null)).notes())
+        .hasSizeGreaterThan(2)
+        .allMatch(note -> !note.source().isBlank() && !note.text().isBlank());
+  }
+}

@@ -1,0 +1,203 @@
+package dev.poleward.service.http;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import dev.poleward.domain.care.CareLimits;
+import dev.poleward.domain.care.CarePermit;
+import dev.poleward.domain.care.CareReview;
+import dev.poleward.domain.event.ProgrammeEvent.PlanIssued;
+import dev.poleward.domain.judgement.DogStanding;
+import dev.poleward.domain.judgement.StandingHistory;
+import dev.poleward.domain.planning.CleanForecast;
+import dev.poleward.domain.planning.Limits;
+import dev.poleward.domain.planning.Planner;
+import dev.poleward.domain.planning.RewardSteps;
+import dev.poleward.domain.planning.SessionPlan;
+import dev.poleward.domain.programme.ProgrammesFollowed;
+import dev.poleward.domain.record.ClubRecord;
+import dev.poleward.domain.record.DogRecord;
+import dev.poleward.domain.record.EntityKind;
+import dev.poleward.domain.record.EntityRef;
+import dev.poleward.domain.record.Fact;
+import dev.poleward.domain.record.PlacedRep;
+import dev.poleward.domain.record.Placement;
+import dev.poleward.domain.record.Registry;
+import dev.poleward.domain.record.View;
+import dev.poleward.service.access.Authentication.Identity;
+import dev.poleward.service.access.Permission;
+import dev.poleward.service.access.Scope;
+import dev.poleward.service.codec.Documents;
+import dev.poleward.service.http.Intake.Outcome;
+import dev.poleward.service.http.Intake.Taken;
+import dev.poleward.service.projection.ClubReader;
+import dev.poleward.service.projection.Reading;
+import java.time.Instant;
+import java.time.OffsetDateTime;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** Plans of sessions: made and recorded. Safe for use by many threads. */
+final class PlanRoutes {
+
+  private final Gate gate;
+  private final Bodies bodies;
+  private final Intake intake;
+  private final ClubReader clubs;
+  private final OwnEvents own;
+  private final Turns turns = new Turns();
+
+  PlanRoutes(Gate gate, Bodies bodies, Intake intake, ClubReader clubs, OwnEvents own) {
+    this.gate = gate;
+    this.bodies = bodies;
+    this.intake = intake;
+    this.clubs = clubs;
+    this.own = own;
+  }
+
+  /** {@code POST …/dogs/{dog}/plans}. */
+  Answer post(Call call) {
+    String club = call.inPath("club");
+    return gate.inClub(
+        call,
+        club,
+        Set.of(Scope.RECORDS_WRITE),
+        identity ->
+            ClubReads.isRegistered(clubs, club)
+                ? bodies.judged(
+                    call,
+                    "AskForPlan",
+                    body -> turns.take(club, () -> plan(call, club, identity, body)))
+                : call.refused(ProblemKind.NOT_FOUND, "There is no such club."));
+  }
+
+  private Answer plan(Call call, String club, Identity identity, ObjectNode body) {
+    if (!clubs.catchUp(club, ClubReads.CATCH_UP_MAX)) {
+      return call.refused(ProblemKind.NOT_READY, "The node could not catch up in time.");
+    }
+    PlanIssued made;
+    String id = body.get("id").textValue();
+    Instant time = time(body);
+    try (Reading reading = clubs.open(club)) {
+      Optional<Answer> before = madeBefore(call, reading, id, body);
+      if (before.isPresent()) {
+        return before.get();
+      }
+      Placement placement = new Placement(reading.facts(), View.EVERYTHING);
+      Registry registry = new Registry(placement, View.EVERYTHING);
+      String dog = call.inPath("dog");
+      Optional<DogRecord> known =
+          placement.identity().group(dog).stream()
+                  .anyMatch(each -> Permission.mayTouch(identity, each))
+              ? registry.dog(dog)
+              : Optional.empty();
+      if (known.isEmpty()) {
+        return call.refused(ProblemKind.NOT_FOUND, "There is no such dog.");
+      }
+      made = issued(dog, body, time, known.get(), registry, placement.ofDog(dog));
+    }
+    return record(call, club, id, time, made, body);
+  }
+
+  private Instant time(ObjectNode body) {
+    JsonNode given = body.get("time");
+    return given == null ? intake.now() : OffsetDateTime.parse(given.textValue()).toInstant();
+  }
+
+  private static PlanIssued issued(
+      String dog,
+      ObjectNode body,
+      Instant time,
+      DogRecord known,
+      Registry registry,
+      List<PlacedRep> reps) {
+    PlanAsked asked = PlanAsked.of(body);
+    StandingHistory history = StandingHistory.of(reps, ProgrammesFollowed.of(dog, registry), null);
+    DogStanding standing = history.reading().standing(time);
+    CarePermit permit = CareReview.of(known, reps, limits(registry), time, zone(registry));
+    SessionPlan session =
+        permit.mayTrain()
+            ? Planner.plan(
+                standing,
+                CleanForecast.of(reps, time),
+                asked.available(),
+                Limits.of(asked.reps(), permit, asked.sides(), asked.pressure()))
+            : new SessionPlan(List.of());
+    String plan = body.path("plan").asText(body.get("id").textValue());
+    ObjectNode document =
+        PlanShape.document(
+            plan,
+            dog,
+            wish(body),
+            standing,
+            session,
+            RewardSteps.of(history.reading(), reps),
+            permit);
+    return new PlanIssued(plan, dog, Documents.read(document));
+  }
+
+  private static CareLimits limits(Registry registry) {
+    Map<String, Object> said = registry.club().map(ClubRecord::careLimits).orElse(null);
+    return said == null ? CareLimits.USUAL : CareLimits.of(said);
+  }
+
+  private static ZoneId zone(Registry registry) {
+    return registry.club().map(LocalDays::zone).orElse(ZoneOffset.UTC);
+  }
+
+  /** What was asked, without what only names the event. */
+  private static ObjectNode wish(ObjectNode body) {
+    ObjectNode wish = body.deepCopy();
+    wish.remove(List.of("id", "time", "plan"));
+    return wish;
+  }
+
+  /** The answer when the event's id or the plan's is taken; a wish that comes again is told so. */
+  private static Optional<Answer> madeBefore(
+      Call call, Reading reading, String id, ObjectNode body) {
+    Optional<Fact<?>> before = reading.facts().event(id);
+    if (before.isPresent()) {
+      boolean same =
+          before.get().event() instanceof PlanIssued issued
+              && issued.dog().equals(call.inPath("dog"))
+              && Documents.read(wish(body)).equals(issued.document().get("asked"));
+      return Optional.of(
+          same && before.get().event() instanceof PlanIssued issued
+              ? Answer.json(200, answer(issued, before.get().time()))
+              : call.refused(
+                  ProblemKind.CONTRADICTED, "Event " + id + " was recorded with other content."));
+    }
+    String plan = body.path("plan").asText(id);
+    return reading.facts().about(new EntityRef(EntityKind.PLAN, plan)).isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            call.refused(ProblemKind.CONTRADICTED, "There is a plan " + plan + " already."));
+  }
+
+  private Answer record(
+      Call call, String club, String id, Instant time, PlanIssued made, ObjectNode body) {
+    return switch (intake.take(club, List.of(own.of(id, time, made)))) {
+      case Outcome.NotKept notKept -> call.refused(notKept.problem());
+      case Outcome.Done done ->
+          switch (done.taken().getFirst()) {
+            case Taken.Recorded _ -> Answer.json(201, answer(made, time));
+            case Taken.Pending _ ->
+                Answer.json(202, EventAnswers.pending(id))
+                    .with("Location", EventAnswers.fateOf(club, id));
+            // Somebody was faster between our look and our append.
+            case Taken.Repeated _, Taken.Contradicted _ -> {
+              try (Reading reading = clubs.open(club)) {
+                yield madeBefore(call, reading, id, body).orElseThrow();
+              }
+            }
+          };
+    };
+  }
+
+  private static ObjectNode answer(PlanIssued issued, Instant time) {
+    return PlanOrder.of(Documents.write(issued.document()).put("issued", time.toString()));
+  }
+}

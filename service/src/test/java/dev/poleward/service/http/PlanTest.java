@@ -1,0 +1,169 @@
+package dev.poleward.service.http;
+
+import static dev.poleward.service.http.Said.event;
+import static dev.poleward.service.http.Said.json;
+import static dev.poleward.service.http.Said.rep;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.hamcrest.Matchers.empty;
+import static org.hamcrest.Matchers.equalTo;
+import static org.hamcrest.Matchers.everyItem;
+import static org.hamcrest.Matchers.greaterThanOrEqualTo;
+import static org.hamcrest.Matchers.hasItem;
+import static org.hamcrest.Matchers.hasItems;
+import static org.hamcrest.Matchers.lessThanOrEqualTo;
+import static org.hamcrest.Matchers.not;
+
+import dev.poleward.service.Club;
+import dev.poleward.service.SharedService;
+import io.restassured.response.Response;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+
+/** Plans, as trainers ask for them. */
+@ExtendWith(SharedService.class)
+class PlanTest {
+
+  private static final String PLANS = "/dogs/juniper/plans";
+  private static final String BARE =
+      ",'setup':{'poles':3,'spacing':0.6,'leadIn':'none','angle':0},'dogSide':'left'";
+
+  private final Club club;
+
+  PlanTest(Club club) {
+    this.club = club;
+  }
+
+  @BeforeEach
+  void furnish() {
+    club.record(
+        event(
+            "dog-juniper",
+            "dog.registered.v1",
+            "2026-05-01T18:00:00Z",
+            "{'dog':'juniper','callName':'Juniper','born':'2022-03-01'}"),
+        Said.session("s-1", "18:00:00"));
+  }
+
+  private Response ask(String body) {
+    return club.given()
+        .header("Content-Type", "application/json")
+        .body(json(body))
+        .post(club.path(PLANS));
+  }
+
+  @Test
+  void aNewDogBeginsStraightOnAndThePlanIsRecorded() {
+    ask("{'id':'i-1','time':'2026-05-04T17:00:00Z','plan':'plan-1','budget':{'reps':8}}")
+        .then()
+        .statusCode(201)
+        .body("plan", equalTo("plan-1"))
+        .body("programme", equalTo("poleward-default"))
+        .body("stage", equalTo("three-bare"))
+        .body("reps", lessThanOrEqualTo(8))
+        .body("drills[0].angle", equalTo(0))
+        .body("drills.poles", everyItem(equalTo(3)))
+        .body("notes.id", hasItem("alternate-sides"));
+
+    club.get("/events/i-1").then().statusCode(200).body("status", equalTo("applied"));
+    club.get("/plans/plan-1")
+        .then()
+        .statusCode(200)
+        .body("issued", equalTo("2026-05-04T17:00:00Z"))
+        .body("came.reps", equalTo(0));
+  }
+
+  @Test
+  void theSameAgainIsTheSamePlanWhateverHasHappenedSince() {
+    String asked = "{'id':'i-1','time':'2026-05-04T17:00:00Z','budget':{'reps':8}}";
+    String plan = ask(asked).then().statusCode(201).extract().asString();
+    club.record(rep("r-1", "s-1", "juniper", "18:10:00", BARE));
+
+    assertThat(ask(asked).then().statusCode(200).extract().asString()).isEqualTo(plan);
+    ask("{'id':'i-1','budget':{'reps':9}}").then().statusCode(409);
+    ask("{'id':'i-2','plan':'i-1'}").then().statusCode(409);
+  }
+
+  @Test
+  void whatWasRunOfItIsComparedWithIt() {
+    ask("{'id':'i-1','time':'2026-05-04T17:55:00Z','plan':'plan-1','budget':{'reps':4}}")
+        .then()
+        .statusCode(201);
+    List<String> reps = new ArrayList<>();
+    for (int i = 0; i < 3; i++) {
+      reps.add(rep("r-" + i, "s-1", "juniper", "18:1%d:00".formatted(i), BARE));
+    }
+    reps.add(rep("r-9", "s-1", "juniper", "18:20:00", BARE.replace("'poles':3", "'poles':6")));
+    club.record(reps.toArray(String[]::new));
+
+    Response read = club.get("/plans/plan-1");
+    read.then().statusCode(200).body("came.otherReps", greaterThanOrEqualTo(1));
+    List<Integer> done = read.path("done.reps");
+    int planned = read.path("came.reps");
+    int others = read.path("came.otherReps");
+    assertThat(done.stream().mapToInt(Integer::intValue).sum()).isEqualTo(planned);
+    assertThat(planned + others).isEqualTo(4);
+    club.get("/plans/plan-1?asOf=2026-05-04T17:56:00Z")
+        .then()
+        .statusCode(200)
+        .body("came.reps", equalTo(0));
+    club.get("/plans/plan-1?asOf=2026-05-04T17:54:00Z").then().statusCode(404);
+  }
+
+  @Test
+  void aRestingDogHasAPlanWithoutDrillsThatSaysWhy() {
+    club.record(
+        event(
+            "rest-1",
+            "dog.rested.v1",
+            "2026-05-04T17:00:00Z",
+            "{'dog':'juniper','reason':'a sore shoulder'}"));
+
+    ask("{'id':'i-1','time':'2026-05-05T17:00:00Z'}")
+        .then()
+        .statusCode(201)
+        .body("drills", empty())
+        .body("notes[0].id", equalTo("resting"))
+        .body("notes[0].severity", equalTo("stop"));
+  }
+
+  @Test
+  void theClubsLimitsAreKept() {
+    club.record(
+        event(
+            "limits",
+            "club.settings-changed.v1",
+            "2026-05-01T17:00:00Z",
+            "{'careLimits':{'gapsPerSession':6}}"));
+
+    ask("{'id':'i-1','time':'2026-05-04T17:00:00Z','budget':{'minutes':20}}")
+        .then()
+        .statusCode(201)
+        .body("reps", equalTo(3));
+  }
+
+  @Test
+  void everyFaultOfAWishIsToldAtOnce() {
+    ask("{'budget':{'reps':0,'minutes':3},'sides':['left'],'available':{'poles':1},'extra':1}")
+        .then()
+        .statusCode(400)
+        .body("errors.pointer", hasItems("/budget", "/budget/reps", "/sides/0", "/extra"));
+    ask("{}").then().statusCode(400);
+    ask("[]").then().statusCode(400);
+  }
+
+  @Test
+  void otherDogsAndOtherKeysHaveNoPlans() {
+    club.given()
+        .header("Content-Type", "application/json")
+        .body(json("{'id':'i-1'}"))
+        .post(club.path("/dogs/nobody/plans"))
+        .then()
+        .statusCode(404);
+    club.get("/plans/nothing").then().statusCode(404);
+    ask("{'id':'i-3','plan':'mine'}").then().statusCode(201);
+    club.get("/plans/mine").then().body("drills.manoeuvre", not(hasItem("pressure")));
+  }
+}
