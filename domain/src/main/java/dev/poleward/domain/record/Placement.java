@@ -7,6 +7,7 @@ import dev.poleward.domain.layout.Approach;
 import dev.poleward.domain.layout.Setup;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -72,7 +73,8 @@ public final class Placement {
   }
 
   private List<PlacedRep> placed(List<Fact<RepLogged>> candidates, Predicate<PlacedRep> wanted) {
-    Map<String, PlacedRep> placed = HashMap.newHashMap(candidates.size());
+    // In the order of the candidates, which is theirs already as a rule: then sorting costs little.
+    Map<String, PlacedRep> placed = LinkedHashMap.newLinkedHashMap(candidates.size());
     for (Fact<RepLogged> candidate : candidates) {
       if (!placed.containsKey(candidate.id())) {
         place(candidate).filter(wanted).ifPresent(rep -> placed.put(candidate.id(), rep));
