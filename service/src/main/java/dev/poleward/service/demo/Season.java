@@ -3,6 +3,8 @@ package dev.poleward.service.demo;
 import static dev.poleward.service.demo.Telling.data;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import dev.poleward.domain.programme.DefaultProgramme;
+import dev.poleward.service.codec.Documents;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
@@ -22,6 +24,9 @@ final class Season {
   private static final long SEED = 20_260_504L;
   private static final String CLASS = "evening";
   private static final int PROBE_WEEKS = 4;
+
+  /** Its dogs begin on four poles. */
+  private static final String FIRST_STAGE = "four-bare";
 
   /** The young dog comes so late, as a part of the season. */
   private static final double YOUNG_COMES = 0.4;
@@ -88,6 +93,7 @@ final class Season {
         "class.formed.v1",
         time,
         data().put("class", CLASS).put("name", "Evening class").put("instructor", DemoDog.ODA));
+    office("programme.published.v1", time, Documents.write(DefaultProgramme.document()));
     for (DogInTraining dog : dogs) {
       if (!dog.dog().isYoung()) {
         comes(dog.dog(), time);
@@ -111,6 +117,13 @@ final class Season {
     data.putArray("handlers").add(dog.handler());
     office("dog.registered.v1", time, data);
     office("class.joined.v1", time, data().put("class", CLASS).put("dog", dog.id()));
+    office(
+        "programme.assigned.v1",
+        time,
+        data()
+            .put("dog", dog.id())
+            .put("programme", DefaultProgramme.programme().id())
+            .put("startStage", FIRST_STAGE));
   }
 
   private int youngComes() {

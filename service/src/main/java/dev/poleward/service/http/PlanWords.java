@@ -2,6 +2,7 @@ package dev.poleward.service.http;
 
 import dev.poleward.domain.judgement.DogStanding;
 import dev.poleward.domain.judgement.PoolStanding;
+import dev.poleward.domain.judgement.RungJudgement;
 import dev.poleward.domain.planning.PlanBlock;
 import dev.poleward.domain.programme.DrillOfStage;
 import java.util.Locale;
@@ -18,18 +19,21 @@ final class PlanWords {
       case WARM_UP -> "Solid: something that goes well, to begin with.";
       case MEND -> "Was solid and slips: mend it before anything new.";
       case REFRESH -> "Solid, but not practised for long: refresh it.";
-      case WORK ->
-          rungOf(dog, block.drill())
-              .map(
-                  pool ->
-                      "About %s can be expected clean; %d more clean reps would decide this rung."
-                          .formatted(share, pool.judgement().cleanRepsToDecide()))
-              .orElse(
-                  "On the way to a larger angle: from here about %s can be expected clean."
-                      .formatted(share));
+      case WORK -> work(rungOf(dog, block.drill()), block.drill(), share);
       case PROBE -> "A look ahead; failing it costs nothing.";
       case FINISH -> "Something that goes well, to end with.";
     };
+  }
+
+  private static String work(Optional<PoolStanding> rung, DrillOfStage of, String share) {
+    String expected = "about " + share + " can be expected clean";
+    if (rung.isEmpty()) {
+      return "On the way to a larger angle: from here " + expected + ".";
+    }
+    RungJudgement judgement = rung.get().judgement();
+    return judgement.missing().contains(of.drill().handling())
+        ? "Was not clean here with this handling yet; " + expected + "."
+        : "To pass this rung, %s; %s.".formatted(VerdictWords.cleanReps(judgement), expected);
   }
 
   /** Empty for what is no drill of the programme. */

@@ -53,15 +53,20 @@ final class VerdictWords {
 
   private static String undecided(RungJudgement judgement, Evidence evidence) {
     if (reps(evidence) == 0) {
-      return "No rep of the test yet; %d clean ones in a row would do."
-          .formatted(judgement.cleanRepsToDecide());
+      return "No rep of the test yet: " + cleanReps(judgement) + ".";
     }
     String soFar =
-        "%d of %d clean so far; %d more clean reps would decide."
-            .formatted(evidence.clean(), reps(evidence), judgement.cleanRepsToDecide());
+        "%d of %d clean so far; %s."
+            .formatted(evidence.clean(), reps(evidence), cleanReps(judgement));
     return judgement.missing().isEmpty()
         ? soFar
         : soFar + " Not clean yet: " + TrainersWords.handlings(judgement.missing()) + ".";
+  }
+
+  /** {@code 4 more clean reps would decide}. */
+  static String cleanReps(RungJudgement judgement) {
+    int reps = judgement.cleanRepsToDecide();
+    return reps == 1 ? "1 more clean rep would decide" : reps + " more clean reps would decide";
   }
 
   private static int reps(Evidence evidence) {

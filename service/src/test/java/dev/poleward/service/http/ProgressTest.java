@@ -114,7 +114,7 @@ class ProgressTest {
         .body("rungs[0].missing.manoeuvre", contains("recall"))
         .body(
             "rungs[0].reason",
-            equalTo("6 of 6 clean so far; 1 more clean reps would decide. Not clean yet: recall."))
+            equalTo("6 of 6 clean so far; 1 more clean rep would decide. Not clean yet: recall."))
         .body("next.why", contains("frontier"));
   }
 
