@@ -90,6 +90,12 @@ final class EveryRoute {
         Said.session("s-1", "18:00:00"),
         Said.rep("r-1", "s-1", "juniper", "18:05:00", ",'note':'seen'"));
     club.withKey("k-1", "'records:read'");
+    club.given()
+        .header("Content-Type", "application/json")
+        .body(Said.json("{'id':'plan-l-1','plan':'l-1'}"))
+        .post(club.path("/dogs/juniper/plans"))
+        .then()
+        .statusCode(201);
     return club;
   }
 
