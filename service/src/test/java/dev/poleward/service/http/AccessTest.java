@@ -31,7 +31,7 @@ class AccessTest {
   AccessTest(RunningService service, Club club, Club other) {
     this.service = service;
     this.stranger = PlainRequest.to(service);
-    this.club = EveryRoute.furnished(club);
+    this.club = EveryRoute.planned(EveryRoute.furnished(club));
     this.other = other;
   }
 

@@ -26,7 +26,7 @@ class ConditionalReadsTest {
 
   ConditionalReadsTest(RunningService service, Club club) {
     this.service = service;
-    this.club = EveryRoute.furnished(club);
+    this.club = EveryRoute.planned(EveryRoute.furnished(club));
   }
 
   private Response read(String route, String tag) {

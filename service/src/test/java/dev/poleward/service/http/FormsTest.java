@@ -35,7 +35,7 @@ class FormsTest {
 
   FormsTest(RunningService service, Club club) {
     this.service = service;
-    this.club = EveryRoute.furnished(club);
+    this.club = EveryRoute.planned(EveryRoute.furnished(club));
   }
 
   private Response accepting(String accept, String path) {

@@ -31,7 +31,7 @@ class NarrowedKeyTest {
 
   @BeforeEach
   void furnish() {
-    EveryRoute.furnished(club)
+    EveryRoute.planned(EveryRoute.furnished(club))
         .record(
             Said.dog("bracken"),
             event("j-1", "class.joined.v1", at("10:00:00"), "{'class':'c-1','dog':'juniper'}"),
