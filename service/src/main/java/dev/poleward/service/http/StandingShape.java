@@ -145,18 +145,6 @@ final class StandingShape {
 
   /** A drill of a programme as the contract's {@code DrillOfProgramme}. */
   static ObjectNode drill(DrillOfStage of) {
-    Drill drill = of.drill();
-    return new Writing()
-        .put("stage", of.stage())
-        .put("poles", drill.poles())
-        .put("leadIn", drill.runUp().leadIn())
-        .put("backChainStep", drill.runUp().step())
-        .put("jumpTurn", drill.runUp().turn())
-        .put("entrySide", drill.rung().side())
-        .put("angle", drill.rung().angle().degrees())
-        .putPrinted("clock", drill.rung().angle().clock().orElse(null))
-        .put("manoeuvre", drill.handling().manoeuvre())
-        .put("dogSide", drill.handling().dogSide())
-        .done();
+    return DrillShape.of(of.drill()).put("stage", of.stage());
   }
 }
