@@ -19,8 +19,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * A drill as it was run: what stood, where the dog came from, and how it was handled. Two reps were
- * the same drill when all of this is the same, the angle to the last digit. Distances, spacing and
- * aids are not looked at.
+ * the same drill when all of this is the same. Distances, spacing and aids are not looked at.
  *
  * @param poles how many, 2 to 24
  * @param step null without a jump

@@ -1,12 +1,10 @@
 package dev.poleward.domain.judgement;
 
-import dev.poleward.domain.event.BackChainStep;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 
 /**
  * What is to be worked on next: what slips before what is due, and both before anything new; in
@@ -65,7 +63,7 @@ public final class NextRungs {
   }
 
   private void addFrontier(StageStanding stage) {
-    List<PoolStanding> open = stage.pools().stream().filter(pool -> isTurnOf(stage, pool)).toList();
+    List<PoolStanding> open = stage.pools().stream().filter(stage::isTurnOf).toList();
     List<Double> sizes =
         open.stream()
             .map(pool -> pool.pool().rung().size())
@@ -77,23 +75,6 @@ public final class NextRungs {
         addOrEasier(stage, pool);
       }
     }
-  }
-
-  /** Not learned yet, and the steps before it are, where a jump is added backwards. */
-  private static boolean isTurnOf(StageStanding stage, PoolStanding pool) {
-    if (pool.isBehind()) {
-      return false;
-    }
-    BackChainStep step = pool.pool().step();
-    return step == null
-        || stage.pools().stream()
-            .filter(other -> other.pool().rung().equals(pool.pool().rung()))
-            .filter(other -> isBefore(other.pool().step(), step))
-            .allMatch(PoolStanding::isBehind);
-  }
-
-  private static boolean isBefore(@Nullable BackChainStep one, BackChainStep other) {
-    return one != null && one.compareTo(other) < 0;
   }
 
   /** Both sides of a size come before the next, whichever the order. */

@@ -1,5 +1,6 @@
 package dev.poleward.domain.judgement;
 
+import dev.poleward.domain.event.BackChainStep;
 import dev.poleward.domain.programme.Stage;
 import dev.poleward.domain.programme.StageKind;
 import java.util.List;
@@ -27,5 +28,25 @@ public record StageStanding(
   /** How many of its verdicts are behind the dog. */
   public int behind() {
     return (int) pools.stream().filter(PoolStanding::isBehind).count();
+  }
+
+  /**
+   * Whether a rung of this stage is not behind the dog, and the steps before it are, where a jump
+   * is added backwards.
+   */
+  public boolean isTurnOf(PoolStanding pool) {
+    return !pool.isBehind()
+        && pools.stream()
+            .filter(other -> comesBefore(other, pool))
+            .allMatch(PoolStanding::isBehind);
+  }
+
+  private static boolean comesBefore(PoolStanding one, PoolStanding other) {
+    BackChainStep step = one.pool().step();
+    BackChainStep others = other.pool().step();
+    return step != null
+        && others != null
+        && step.compareTo(others) < 0
+        && one.pool().rung().equals(other.pool().rung());
   }
 }

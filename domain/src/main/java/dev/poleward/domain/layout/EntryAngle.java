@@ -15,6 +15,8 @@ public record EntryAngle(double degrees) {
   /** The straight-on entry, 12 o'clock. */
   public static final EntryAngle STRAIGHT = new EntryAngle(0);
 
+  private static final double TOLD_APART_IN_A_DEGREE = 1e4;
+
   /** {@code -0.0} becomes {@code 0.0}, so that equal angles are equal records. */
   public EntryAngle {
     if (!isAllowed(degrees)) {
@@ -49,6 +51,15 @@ public record EntryAngle(double degrees) {
       return EntrySide.POLE;
     }
     return degrees < 0 ? EntrySide.GAP : EntrySide.BOTH;
+  }
+
+  /**
+   * The angle as it can be told apart on the ground, to a ten-thousandth of a degree: 60 and what a
+   * device makes of it by way of radians are one place. Angles that close to 180 stay as they are.
+   */
+  public EntryAngle asLaidOut() {
+    double told = Math.rint(degrees * TOLD_APART_IN_A_DEGREE) / TOLD_APART_IN_A_DEGREE;
+    return isAllowed(told) ? new EntryAngle(told) : this;
   }
 
   /** The size of the angle without its side, 0 to 180 degrees. */

@@ -33,12 +33,15 @@ public record Proportion(double made, double missed) {
     double squared = confidence.z() * confidence.z();
     double spread = of() > 0 ? made / of() * missed : 0;
     double half = confidence.z() * Math.sqrt(spread + squared / 4);
-    double centre = made + squared / 2;
-    return new Estimate(
-        share(),
-        // Rounding would leave 1e-17 of a lower limit where none was made.
-        made == 0 ? 0 : (centre - half) / (of() + squared),
-        missed == 0 ? 1 : (centre + half) / (of() + squared));
+    return new Estimate(share(), least(made, half, squared), 1 - least(missed, half, squared));
+  }
+
+  /**
+   * The lower score limit of the share that {@code some} are of all. Written without a difference,
+   * so that it is never below 0 nor above the share, however little is there.
+   */
+  private double least(double some, double half, double squared) {
+    return some == 0 ? 0 : some / of() * (some / (some + squared / 2 + half));
   }
 
   /**

@@ -15,8 +15,8 @@ import org.jspecify.annotations.Nullable;
  * @param fit the curve over the size of the angle; null where there are not enough reps for one
  * @param threshold where it passes the level asked for
  * @param points one for each angle, ascending by size
- * @param shapesDisagree whether the isotonic fit tells another story than the curve, by more than
- *     chance explains
+ * @param shapesDisagree whether the isotonic fit tells another story than a falling curve, by more
+ *     than chance explains; of one that does not fall {@link Threshold.NoFall} says enough
  */
 public record SideMastery(
     EntrySide side,
@@ -80,7 +80,7 @@ public record SideMastery(
         fit,
         Threshold.of(trials, fit, question.level(), question.limits()),
         points(cells, fit, isotonic),
-        ShapeCheck.disagree(trials, fit, isotonic));
+        fit.slope() < 0 && ShapeCheck.disagree(trials, fit, isotonic));
   }
 
   private static double[] isotonic(List<AngleCell> cells) {

@@ -15,12 +15,20 @@ record Ground(Available available, Limits limits) {
     return available.allows(drill)
         && drill.poles() <= limits.poles()
         && (limits.pressure() || drill.handling().manoeuvre() != Manoeuvre.PRESSURE)
-        && (limits.angleWork() || drill.rung().size() == 0)
         && (drill.rung().side() == EntrySide.BOTH || limits.sides().contains(drill.rung().side()));
   }
 
   List<Drill> allowed(PoolStanding pool) {
-    return pool.pool().drills().stream().filter(this::allows).toList();
+    return pool.pool().drills().stream()
+        .filter(this::allows)
+        .filter(drill -> drill.handling().manoeuvre() != Manoeuvre.PRESSURE || isReady(pool))
+        .toList();
+  }
+
+  /** Nobody crowds a dog over what it cannot do yet when it is left alone. */
+  private static boolean isReady(PoolStanding pool) {
+    return pool.judgement().missing().stream()
+        .allMatch(handling -> handling.manoeuvre() == Manoeuvre.PRESSURE);
   }
 
   Stream<DrillOfStage> drills(PoolStanding pool) {

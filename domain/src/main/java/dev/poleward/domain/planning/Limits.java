@@ -13,18 +13,11 @@ import java.util.Set;
  * @param gaps passed in all, from 0
  * @param sharpBends entries from beyond {@link Load#SHARP_BEND_DEGREES} degrees in all, from 0
  * @param poles the most that may stand
- * @param angleWork whether entries may be turned at all
- * @param sides entry sides that are wanted
+ * @param sides entry sides that are wanted; none for straight on alone
  * @param pressure whether the handler may crowd the dog where it is solid
  */
 public record Limits(
-    int reps,
-    int gaps,
-    int sharpBends,
-    int poles,
-    boolean angleWork,
-    Set<EntrySide> sides,
-    boolean pressure) {
+    int reps, int gaps, int sharpBends, int poles, Set<EntrySide> sides, boolean pressure) {
 
   /** Keeps the sides from changing. */
   public Limits {
@@ -34,13 +27,13 @@ public record Limits(
   /** So many reps and nothing else. */
   public static Limits ofReps(int reps) {
     return new Limits(
-        reps, Integer.MAX_VALUE, Integer.MAX_VALUE, 24, true, Set.of(EntrySide.values()), false);
+        reps, Integer.MAX_VALUE, Integer.MAX_VALUE, 24, Set.of(EntrySide.values()), false);
   }
 
   /** So many reps at most, within what the dog may be asked for. */
   public static Limits of(int reps, CarePermit permit, Set<EntrySide> sides, boolean pressure) {
     return new Limits(
-        reps, permit.gapsMax(), permit.sharpBendsMax(), permit.polesMax(), true, sides, pressure);
+        reps, permit.gapsMax(), permit.sharpBendsMax(), permit.polesMax(), sides, pressure);
   }
 
   static boolean isSharp(Drill drill) {

@@ -28,8 +28,6 @@ public record PlanBlock(
     REFRESH,
     /** What is to be learned. */
     WORK,
-    /** A look ahead. */
-    PROBE,
     /** Something solid to end with. */
     FINISH
   }

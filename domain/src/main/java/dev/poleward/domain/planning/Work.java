@@ -1,6 +1,5 @@
 package dev.poleward.domain.planning;
 
-import dev.poleward.domain.event.BackChainStep;
 import dev.poleward.domain.judgement.DogStanding;
 import dev.poleward.domain.judgement.DrillStanding;
 import dev.poleward.domain.judgement.PoolStanding;
@@ -59,25 +58,11 @@ record Work(PoolStanding standing, List<Drill> drills, double expected) {
   }
 
   private static boolean hasTurn(StageStanding stage, PoolStanding pool) {
-    return !pool.isBehind()
-        && stage.pools().stream()
-            .filter(other -> !other.isBehind())
-            .noneMatch(other -> comesBefore(stage, other, pool));
-  }
-
-  /** A jump is added backwards; and some stages are gone through as they are listed. */
-  private static boolean comesBefore(StageStanding stage, PoolStanding other, PoolStanding pool) {
-    BackChainStep step = pool.pool().step();
-    BackChainStep others = other.pool().step();
-    boolean earlierStep =
-        step != null
-            && others != null
-            && others.compareTo(step) < 0
-            && other.pool().rung().equals(pool.pool().rung());
-    boolean smaller =
-        stage.stage().terms().order() == StageOrder.LISTED
-            && other.pool().rung().size() < pool.pool().rung().size();
-    return earlierStep || smaller;
+    return stage.isTurnOf(pool)
+        && (stage.stage().terms().order() == StageOrder.MEASURED
+            || stage.pools().stream()
+                .filter(other -> other.pool().rung().size() < pool.pool().rung().size())
+                .allMatch(PoolStanding::isBehind));
   }
 
   private static boolean isMissing(PoolStanding standing, Drill drill) {

@@ -176,7 +176,7 @@ public final class Placement {
         rep.manoeuvre(),
         rep.outcome(),
         rep.details(),
-        approach == null ? null : approach.entry(),
+        approach == null ? null : approach.entry().asLaidOut(),
         setup,
         setupEvent,
         rep.note(),

@@ -77,8 +77,8 @@ class CurveLawsTest {
       assertThat(point.isotonic()).isBetween(0.0, before);
       before = point.isotonic();
       assertThat(point.weight()).isBetween(0.0, (double) point.reps());
-      assertThat(point.observed().value())
-          .isBetween(point.observed().lower(), point.observed().upper());
+      assertThat(point.observed().lower()).isBetween(0.0, point.observed().value());
+      assertThat(point.observed().upper()).isBetween(point.observed().value(), 1.0);
       if (point.fitted() != null) {
         assertThat(point.fitted().value())
             .isBetween(point.fitted().lower(), point.fitted().upper());

@@ -33,6 +33,11 @@ final class GeneratedRep {
   /** All but the note: it is no part of an event's open data. */
   private static final Set<RepField> CLEARABLE = EnumSet.complementOf(EnumSet.of(RepField.NOTE));
 
+  /** Some said by way of radians, or by a device that never says nought. */
+  private static final List<Double> ANGLES =
+      List.of(
+          0.0, 15.0, 45.0, 75.0, -30.0, -60.0, -59.99999999999999, 45.0000001, 74.9999999, 1e-170);
+
   private final Pick pick;
 
   GeneratedRep(Pick pick) {
@@ -51,7 +56,7 @@ final class GeneratedRep {
 
   /** One of many of one dog, from a few angles, missed the more often the sharper. */
   RepLogged drilled() {
-    double degrees = pick.of(List.of(0.0, 15.0, 45.0, 75.0, -30.0, -60.0));
+    double degrees = pick.of(ANGLES);
     return new RepLogged(
         pick.of(GeneratedHistory.DRILLED_REPS),
         GeneratedHistory.SESSIONS.getFirst(),

@@ -149,6 +149,21 @@ class ProportionTest {
     }
   }
 
+  /** Reps of many half-lives ago weigh next to nothing, and still have limits between 0 and 1. */
+  @Test
+  void theLimitsLieBetweenNothingAndAll() {
+    for (int halfLivesMade = 0; halfLivesMade <= 70; halfLivesMade++) {
+      for (int halfLivesMissed = 0; halfLivesMissed <= 70; halfLivesMissed++) {
+        Proportion rare =
+            new Proportion(Math.pow(0.5, halfLivesMade), Math.pow(0.5, halfLivesMissed));
+        Estimate wilson = rare.wilson(CONFIDENCE);
+
+        assertThat(wilson.lower()).isBetween(0.0, rare.share());
+        assertThat(wilson.upper()).isBetween(rare.share(), 1.0);
+      }
+    }
+  }
+
   @Test
   void whatCannotBeCountedIsRefused() {
     assertThatThrownBy(() -> new Proportion(-1, 2)).isInstanceOf(IllegalArgumentException.class);

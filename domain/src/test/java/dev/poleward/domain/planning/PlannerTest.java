@@ -140,7 +140,7 @@ class PlannerTest {
   @Test
   void theLimitsOfTheDayAreObeyed() {
     Set<EntrySide> poleOnly = EnumSet.of(EntrySide.POLE);
-    Limits limits = new Limits(10, 24, 2, 4, true, poleOnly, false);
+    Limits limits = new Limits(10, 24, 2, 4, poleOnly, false);
 
     assertThat(made(limits))
         .allSatisfy(
@@ -160,7 +160,7 @@ class PlannerTest {
 
   @Test
   void withoutAngleWorkAllIsStraightOn() {
-    Limits straight = new Limits(10, 100, 0, 4, false, Set.of(EntrySide.values()), false);
+    Limits straight = new Limits(10, 100, 0, 4, Set.of(), false);
 
     assertThat(made(straight))
         .flatExtracting(made -> made.plan().blocks())

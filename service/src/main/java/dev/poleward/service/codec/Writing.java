@@ -24,9 +24,16 @@ public final class Writing {
     return this;
   }
 
-  /** Adds a number, without a fraction where it has none. */
+  /**
+   * Adds a number, without a fraction where it has none.
+   *
+   * @throws IllegalArgumentException when it is no number that JSON has
+   */
   public Writing put(String name, @Nullable Double value) {
     if (value != null) {
+      if (!Double.isFinite(value)) {
+        throw new IllegalArgumentException(name + " is not finite: " + value);
+      }
       if (value == Math.rint(value) && Math.abs(value) < 1e15) {
         node.put(name, value.longValue());
       } else {

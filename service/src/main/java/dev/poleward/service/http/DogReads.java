@@ -91,7 +91,7 @@ final class DogReads {
     if (record.isEmpty()) {
       return call.refused(ProblemKind.NOT_FOUND, "There is no such dog.");
     }
-    List<PlacedRep> reps = placed.ofDog(reader, placement, view, dog);
+    List<PlacedRep> reps = placed.ofDog(reader.reading(), placement, view, dog);
     return then.apply(new Seen(reader, view, day, dog, record.get(), placement, registry, reps));
   }
 }

@@ -142,7 +142,10 @@ public final class HttpServer implements AutoCloseable {
         routes,
         new ProgressRoutes(reads, placed, days, new ProgressShape()),
         new MasteryRoutes(reads, placed, days, new MasteryShape(), new MasteryPictures()));
-    routes.get("/v1/clubs/{club}/plans/{plan}", new PlanReads(reads, placed)::plan);
+    addPlans(
+        routes,
+        new PlanRoutes(gate, bodies, intake, parts.clubs(), own, placed),
+        new PlanReads(reads, placed));
     DogReads dogs = new DogReads(reads, placed, days);
     addOutlook(routes, new OutlookRoutes(dogs), new AimRoutes(dogs));
     return routes;
@@ -184,9 +187,6 @@ public final class HttpServer implements AutoCloseable {
     routes
         .post("/v1/clubs", clubDoor::post)
         .post("/v1/clubs/{club}/events", eventDoor::post)
-        .post(
-            "/v1/clubs/{club}/dogs/{dog}/plans",
-            new PlanRoutes(gate, bodies, intake, parts.clubs(), own)::post)
         .post("/v1/clubs/{club}/access-keys", access::post)
         .get("/v1/clubs/{club}/access-keys", access::list)
         .delete("/v1/clubs/{club}/access-keys/{key}", access::revoke)
@@ -237,6 +237,12 @@ public final class HttpServer implements AutoCloseable {
             "/v1/clubs/{club}/dogs/{dog}/angle-mastery",
             MasteryRoutes.FORMS,
             mastery::angleMastery);
+  }
+
+  private static void addPlans(Routes routes, PlanRoutes plans, PlanReads reads) {
+    routes
+        .post("/v1/clubs/{club}/dogs/{dog}/plans", plans::post)
+        .get("/v1/clubs/{club}/plans/{plan}", reads::plan);
   }
 
   private static void addOutlook(Routes routes, OutlookRoutes outlook, AimRoutes aims) {

@@ -27,10 +27,8 @@ record MasteryParameters(
   private static final int POLES_MAX = 24;
   private static final double LEVEL_MIN = 0.01;
   private static final double LEVEL_MAX = 0.99;
-  private static final double LEVEL_DEFAULT = 0.8;
   private static final double HALF_LIFE_DAYS_MIN = 0.1;
   private static final double HALF_LIFE_DAYS_MAX = 36_500;
-  private static final double HALF_LIFE_DAYS_DEFAULT = 30;
 
   private static final Set<String> KNOWN =
       Set.of(
@@ -63,7 +61,7 @@ record MasteryParameters(
     MasteryQuestion question =
         new MasteryQuestion(
             poles(parameters),
-            or(parameters.number("level", LEVEL_MIN, LEVEL_MAX), LEVEL_DEFAULT),
+            or(parameters.number("level", LEVEL_MIN, LEVEL_MAX), MasteryQuestion.DEFAULT_LEVEL),
             halfLifeDays(parameters),
             or(parameters.oneOf("interval", LimitMethod.class), LimitMethod.PROFILE),
             or(parameters.oneOf("of", Success.class), Success.ENTRY),
@@ -92,7 +90,7 @@ record MasteryParameters(
         ? null
         : or(
             parameters.number("halfLifeDays", HALF_LIFE_DAYS_MIN, HALF_LIFE_DAYS_MAX),
-            HALF_LIFE_DAYS_DEFAULT);
+            MasteryQuestion.DEFAULT_HALF_LIFE_DAYS);
   }
 
   private static <T> T or(@Nullable T given, T otherwise) {

@@ -66,7 +66,9 @@ final class MasteryRoutes {
     LocalDay day = days.of(reader, asked.view());
     MasteryCurve curve =
         MasteryCurve.of(
-            placed.ofDog(reader, placement, asked.view(), dog), asked.question(), day.end());
+            placed.ofDog(reader.reading(), placement, asked.view(), dog),
+            asked.question(),
+            day.end());
     return shown(call, asked, new DogCurve(dog, known.get().callName(), day.date(), curve));
   }
 

@@ -3,7 +3,7 @@ package dev.poleward.service.http;
 import dev.poleward.domain.record.PlacedRep;
 import dev.poleward.domain.record.Placement;
 import dev.poleward.domain.record.View;
-import dev.poleward.service.http.ClubReads.Reader;
+import dev.poleward.service.projection.Reading;
 import dev.poleward.service.projection.Remembered;
 import java.util.List;
 
@@ -23,7 +23,7 @@ final class PlacedReps {
   private final Remembered<Question, List<PlacedRep>> remembered =
       new Remembered<>(BYTES_HELD_MAX, (_, reps) -> (long) reps.size() * BYTES_OF_REP);
 
-  List<PlacedRep> ofDog(Reader reader, Placement placement, View view, String dog) {
-    return remembered.of(reader.reading(), new Question(view, dog), () -> placement.ofDog(dog));
+  List<PlacedRep> ofDog(Reading reading, Placement placement, View view, String dog) {
+    return remembered.of(reading, new Question(view, dog), () -> placement.ofDog(dog));
   }
 }

@@ -43,7 +43,7 @@ final class PlanReads {
     PlanOutcome outcome =
         PlanOutcome.of(
             PlanShape.planned(document),
-            placed.ofDog(reader, placement, view, plan.event().dog()),
+            placed.ofDog(reader.reading(), placement, view, plan.event().dog()),
             plan.time());
     return Answer.json(
         200, PlanOrder.of(PlanShape.answer(document, plan.time().toString(), outcome)));

@@ -48,14 +48,17 @@ final class PlanRoutes {
   private final Intake intake;
   private final ClubReader clubs;
   private final OwnEvents own;
+  private final PlacedReps placed;
   private final Turns turns = new Turns();
 
-  PlanRoutes(Gate gate, Bodies bodies, Intake intake, ClubReader clubs, OwnEvents own) {
+  PlanRoutes(
+      Gate gate, Bodies bodies, Intake intake, ClubReader clubs, OwnEvents own, PlacedReps placed) {
     this.gate = gate;
     this.bodies = bodies;
     this.intake = intake;
     this.clubs = clubs;
     this.own = own;
+    this.placed = placed;
   }
 
   /** {@code POST …/dogs/{dog}/plans}. */
@@ -97,7 +100,14 @@ final class PlanRoutes {
       if (known.isEmpty()) {
         return call.refused(ProblemKind.NOT_FOUND, "There is no such dog.");
       }
-      made = issued(dog, body, time, known.get(), registry, placement.ofDog(dog));
+      made =
+          issued(
+              dog,
+              body,
+              time,
+              known.get(),
+              registry,
+              placed.ofDog(reading, placement, View.EVERYTHING, dog));
     }
     return record(call, club, id, time, made, body);
   }

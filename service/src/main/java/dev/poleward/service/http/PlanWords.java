@@ -20,7 +20,6 @@ final class PlanWords {
       case MEND -> "Was solid and slips: mend it before anything new.";
       case REFRESH -> "Solid, but not practised for long: refresh it.";
       case WORK -> work(rungOf(dog, block.drill()), block.drill(), share);
-      case PROBE -> "A look ahead; failing it costs nothing.";
       case FINISH -> "Something that goes well, to end with.";
     };
   }

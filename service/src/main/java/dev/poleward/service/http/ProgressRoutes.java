@@ -50,7 +50,7 @@ final class ProgressRoutes {
     if (!reader.maySee(placement.identity(), dog) || registry.dog(dog).isEmpty()) {
       return call.refused(ProblemKind.NOT_FOUND, "There is no such dog.");
     }
-    List<PlacedRep> reps = placed.ofDog(reader, placement, view, dog);
+    List<PlacedRep> reps = placed.ofDog(reader.reading(), placement, view, dog);
     DrillCounts counts = DrillCounts.of(reps);
     if (call.form().equals(CsvTable.CSV)) {
       return Answer.text(CsvTable.CSV + "; charset=utf-8", ProgressTable.of(dog, shown(counts)));

@@ -34,7 +34,8 @@ final class RepRoutes {
         || new Registry(placement, asked.view()).dog(dog).isEmpty()) {
       return call.refused(ProblemKind.NOT_FOUND, "There is no such dog.");
     }
-    return list.page(call, reader, placed.ofDog(reader, placement, asked.view(), dog), asked);
+    return list.page(
+        call, reader, placed.ofDog(reader.reading(), placement, asked.view(), dog), asked);
   }
 
   /** {@code GET …/reps/{rep}}. */
