@@ -7,43 +7,79 @@ import java.util.Map;
  * that cannot be is passed over, for settings of old may hold anything.
  *
  * @param ageMonths below it a dog is young; never a safe age
+ * @param poles the most that may stand, 2 to 24
  * @param gapsPerSession 0 to 2,000
  * @param gapsPerWeek 0 to 10,000, over seven days
+ * @param growthPercent by how much a week may exceed the mean of the four before it, 0 to 1,000
  * @param sharpBendsPerSession entries from beyond 60 degrees, 0 to 200
  * @param polesYoung most poles for a young dog
  * @param gapsYoung most gaps a session for a young dog
  * @param easeBackDays so many days after a rest load rises from a third to all of it
+ * @param heatCaution degrees Celsius as a dog feels them ({@link Heat}) from which it does half
+ * @param heatStop degrees Celsius as a dog feels them from which it does nothing
  */
 public record CareLimits(
     int ageMonths,
+    int poles,
     int gapsPerSession,
     int gapsPerWeek,
+    int growthPercent,
     int sharpBendsPerSession,
     int polesYoung,
     int gapsYoung,
-    int easeBackDays) {
+    int easeBackDays,
+    int heatCaution,
+    int heatStop) {
 
   /** Where a club says nothing. */
-  public static final CareLimits USUAL = new CareLimits(18, 90, 240, 10, 4, 24, 14);
+  public static final CareLimits USUAL = new CareLimits(18, 24, 90, 240, 50, 10, 4, 24, 14, 24, 32);
 
   /** The limits of a club whose settings say so much; numbers that cannot be are passed over. */
   public static CareLimits of(Map<String, Object> settings) {
+    return USUAL.as(settings);
+  }
+
+  private CareLimits as(Map<String, Object> settings) {
     return new CareLimits(
-        number(settings, "ageMonths", 0, 60, USUAL.ageMonths),
-        number(settings, "gapsPerSession", 0, 2_000, USUAL.gapsPerSession),
-        number(settings, "gapsPerWeek", 0, 10_000, USUAL.gapsPerWeek),
-        number(settings, "sharpBendsPerSession", 0, 200, USUAL.sharpBendsPerSession),
-        number(settings, "polesYoung", 2, 24, USUAL.polesYoung),
-        number(settings, "gapsYoung", 0, 2_000, USUAL.gapsYoung),
-        number(settings, "easeBackDays", 0, 365, USUAL.easeBackDays));
+        number(settings, "ageMonths", 0, 60, ageMonths),
+        number(settings, "poles", 2, 24, poles),
+        number(settings, "gapsPerSession", 0, 2_000, gapsPerSession),
+        number(settings, "gapsPerWeek", 0, 10_000, gapsPerWeek),
+        number(settings, "growthPercent", 0, 1_000, growthPercent),
+        number(settings, "sharpBendsPerSession", 0, 200, sharpBendsPerSession),
+        number(settings, "polesYoung", 2, 24, polesYoung),
+        number(settings, "gapsYoung", 0, 2_000, gapsYoung),
+        number(settings, "easeBackDays", 0, 365, easeBackDays),
+        number(settings, "heatCaution", 0, 50, heatCaution),
+        number(settings, "heatStop", 0, 50, heatStop));
+  }
+
+  /**
+   * These and what a dog was cleared up to, whichever is less of poles, gaps, sharp bends and heat.
+   * A clearance never loosens what the club holds to.
+   */
+  public CareLimits within(Map<String, Object> clearance) {
+    CareLimits cleared = as(clearance);
+    return new CareLimits(
+        ageMonths,
+        Math.min(poles, cleared.poles),
+        Math.min(gapsPerSession, cleared.gapsPerSession),
+        Math.min(gapsPerWeek, cleared.gapsPerWeek),
+        Math.min(growthPercent, cleared.growthPercent),
+        Math.min(sharpBendsPerSession, cleared.sharpBendsPerSession),
+        polesYoung,
+        gapsYoung,
+        Math.max(easeBackDays, cleared.easeBackDays),
+        Math.min(heatCaution, cleared.heatCaution),
+        Math.min(heatStop, cleared.heatStop));
   }
 
   private static int number(
-      Map<String, Object> settings, String name, int least, int most, int usual) {
+      Map<String, Object> settings, String name, int least, int most, int otherwise) {
     return settings.get(name) instanceof Number said
             && said.doubleValue() >= least
             && said.doubleValue() <= most
         ? said.intValue()
-        : usual;
+        : otherwise;
   }
 }

@@ -1,6 +1,8 @@
 package dev.poleward.domain.care;
 
 import java.time.LocalDate;
+import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /** All notes, so that their texts can be read and mended together. */
@@ -62,6 +64,22 @@ final class CareNotes {
         COMMON_PRACTICE);
   }
 
+  static CareNote clearedWithinLimits() {
+    return new CareNote(
+        "cleared-within-limits",
+        Severity.CAUTION,
+        "The dog was cleared up to certain limits; they are kept to." + ASK,
+        COMMON_PRACTICE);
+  }
+
+  static CareNote dayIsFull(int gaps, int most) {
+    return new CareNote(
+        "day-is-full",
+        Severity.STOP,
+        "Today the dog passed %d gaps; its limit for a session is %d.".formatted(gaps, most) + ASK,
+        COMMON_PRACTICE);
+  }
+
   static CareNote weekIsFull(int gaps, int most) {
     return new CareNote(
         "week-is-full",
@@ -71,6 +89,76 @@ final class CareNotes {
             + ASK,
         COMMON_PRACTICE);
   }
+
+  static CareNote loadGrows(int gaps, int usual) {
+    return new CareNote(
+        "load-grows",
+        Severity.CAUTION,
+        "In the last seven days the dog passed %d gaps; in the four weeks before it was %d a week. The next session is held short."
+                .formatted(gaps, usual)
+            + ASK,
+        COMMON_PRACTICE);
+  }
+
+  static CareNote longerLine(int before, int now) {
+    return new CareNote(
+        "longer-line",
+        Severity.CAUTION,
+        "In the last seven days the line had up to %d poles, in the four weeks before up to %d: a rep is %.1f times the load."
+                .formatted(now, before, (now - 1.0) / (before - 1.0))
+            + " Fewer reps make up for it."
+            + ASK,
+        COMMON_PRACTICE);
+  }
+
+  static CareNote haveItLookedAt(Set<Sign> signs) {
+    List<String> seen = signs.stream().map(CareNotes::words).toList();
+    return new CareNote(
+        "have-it-looked-at",
+        Severity.CAUTION,
+        "Lately the dog "
+            + String.join(", and ", seen)
+            + ". Pain is one of the causes that this can have: have the dog looked at. Until it is"
+            + " cleared, or the signs are gone, entries are straight on."
+            + ASK,
+        COMMON_PRACTICE);
+  }
+
+  private static String words(Sign sign) {
+    return switch (sign) {
+      case HOPPING -> "hops where it used to stride";
+      case SLOWING -> "is less keen than it was";
+      case SLIPPING -> "misses what was solid, on several rungs at once";
+    };
+  }
+
+  static CareNote warm() {
+    return new CareNote("warm", Severity.NOTE, "Water and shade between turns." + HEAT, HEAT_INDEX);
+  }
+
+  static CareNote hot() {
+    return new CareNote(
+        "hot",
+        Severity.CAUTION,
+        "Warm for this dog: half the load, early or late in the day, water and shade." + HEAT,
+        HEAT_INDEX);
+  }
+
+  static CareNote tooHot() {
+    return new CareNote(
+        "too-hot",
+        Severity.STOP,
+        "Too warm for this dog: no poles. If a dog pants hard, staggers or is dazed, cool it first,"
+            + " then take it to a veterinarian."
+            + HEAT,
+        HEAT_INDEX);
+  }
+
+  private static final String HEAT = " No single cut-off exists: watch the dog." + ASK;
+
+  private static final String HEAT_INDEX =
+      "Heat index: Rothfusz 1990, US National Weather Service SR 90-23, made for people; its steps"
+          + " for dogs are common practice.";
 
   static CareNote manySessions(int sessions) {
     return new CareNote(

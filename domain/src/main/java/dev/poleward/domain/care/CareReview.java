@@ -1,86 +1,121 @@
 package dev.poleward.domain.care;
 
+import dev.poleward.domain.event.DogEvent.DogCleared;
 import dev.poleward.domain.event.DogEvent.DogRested;
 import dev.poleward.domain.record.DogRecord;
 import dev.poleward.domain.record.Fact;
 import dev.poleward.domain.record.PlacedRep;
-import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.Period;
-import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /** Looks at a dog before its next session. For one thread. */
 public final class CareReview {
 
-  private static final int POLES_MAX = 24;
   private static final int SESSIONS_USUAL_MAX = 2;
-  private static final Duration WEEK = Duration.ofDays(7);
 
   /** Part of the usual load with which a dog comes back from a rest [C]. */
   private static final double EASED_FROM = 1.0 / 3;
 
+  /** Part of it when it is warm [C]. */
+  private static final double WARM = 0.5;
+
+  /** So many degrees below the caution water and shade are worth a word [C]. */
+  private static final double HEAT_NOTED_BEFORE = 4;
+
+  /** Weeks of fewer gaps than that a week say nothing of what a dog is used to [C]. */
+  private static final int USUAL_GAPS_MIN = 30;
+
   private final DogRecord dog;
+  private final CareQuestion question;
   private final CareLimits limits;
-  private final Instant at;
-  private final ZoneId zone;
-  private final LocalDate day;
+  private final LoadSeen load;
   private final List<CareNote> notes = new ArrayList<>();
 
-  private CareReview(DogRecord dog, CareLimits limits, Instant at, ZoneId zone) {
+  private CareReview(DogRecord dog, CareQuestion question, LoadSeen load) {
     this.dog = dog;
-    this.limits = limits;
-    this.at = at;
-    this.zone = zone;
-    this.day = at.atZone(zone).toLocalDate();
+    this.question = question;
+    this.load = load;
+    Map<String, Object> clearance = clearance(dog);
+    this.limits = clearance == null ? question.limits() : question.limits().within(clearance);
   }
 
   /**
    * What the dog may be asked for.
    *
    * @param reps of the dog, ascending by (time, id)
-   * @param at when the session is to be
-   * @param zone of the club's days
+   * @param slips when each slip of its began that still stands
    */
   public static CarePermit of(
-      DogRecord dog, List<PlacedRep> reps, CareLimits limits, Instant at, ZoneId zone) {
-    return new CareReview(dog, limits, at, zone).permit(reps);
+      DogRecord dog, List<PlacedRep> reps, List<Instant> slips, CareQuestion question) {
+    return new CareReview(dog, question, LoadSeen.of(reps, question)).permit(reps, slips);
   }
 
-  private CarePermit permit(List<PlacedRep> reps) {
-    Fact<DogRested> rest = dog.rested();
+  private CarePermit permit(List<PlacedRep> reps, List<Instant> slips) {
     boolean young = isYoung();
-    Load week = Load.of(reps, at.minus(WEEK), at);
-    int gaps = Math.min(young ? limits.gapsYoung() : limits.gapsPerSession(), leftOf(week));
-    double part = rest == null ? 1 : partAfter(rest);
-    if (week.sessions() > SESSIONS_USUAL_MAX) {
-      notes.add(CareNotes.manySessions(week.sessions()));
+    int gaps = gaps(young);
+    double part = partAfterRest() * partInHeat();
+    boolean angleWork = mayTurn(reps, slips);
+    Map<String, Object> clearance = clearance(dog);
+    if (clearance != null && !clearance.isEmpty()) {
+      notes.add(CareNotes.clearedWithinLimits());
+    }
+    if (load.week().sessions() > SESSIONS_USUAL_MAX) {
+      notes.add(CareNotes.manySessions(load.week().sessions()));
+    }
+    if (load.week().poles() > 2 * load.before().poles() && load.before().poles() > 0) {
+      notes.add(CareNotes.longerLine(load.before().poles(), load.week().poles()));
     }
     notes.add(CareNotes.alternateSides());
     notes.sort(Comparator.comparing(CareNote::severity).reversed());
     boolean stopped = notes.getFirst().severity() == Severity.STOP;
+    int sharp = Math.max(0, limits.sharpBendsPerSession() - load.today().sharpBends());
     return new CarePermit(
-        young ? limits.polesYoung() : POLES_MAX,
+        young ? Math.min(limits.polesYoung(), limits.poles()) : limits.poles(),
         stopped ? 0 : (int) (part * gaps),
-        stopped || young ? 0 : (int) (part * limits.sharpBendsPerSession()),
+        stopped || young || !angleWork ? 0 : (int) (part * sharp),
+        angleWork,
+        load,
+        heat(),
         notes);
   }
 
-  private int leftOf(Load week) {
-    int left = limits.gapsPerWeek() - week.gaps();
-    if (left <= 0) {
-      notes.add(CareNotes.weekIsFull(week.gaps(), limits.gapsPerWeek()));
+  /** What is left of the day, of the week, and of what the dog is used to. */
+  private int gaps(boolean young) {
+    int ofSession =
+        young ? Math.min(limits.gapsYoung(), limits.gapsPerSession()) : limits.gapsPerSession();
+    int ofDay = ofSession - load.today().gaps();
+    if (ofDay <= 0) {
+      notes.add(CareNotes.dayIsFull(load.today().gaps(), ofSession));
     }
-    return Math.max(0, left);
+    int ofWeek = limits.gapsPerWeek() - load.week().gaps();
+    if (ofWeek <= 0) {
+      notes.add(CareNotes.weekIsFull(load.week().gaps(), limits.gapsPerWeek()));
+    }
+    return Math.max(0, Math.min(Math.min(ofDay, ofWeek), usedTo()));
+  }
+
+  /** A dog may always do as much as a young one: weeks that grow begin with short ones. */
+  private int usedTo() {
+    if (load.usualGaps() < USUAL_GAPS_MIN) {
+      return Integer.MAX_VALUE;
+    }
+    double most = load.usualGaps() * (100 + limits.growthPercent()) / 100;
+    if (load.week().gaps() > most) {
+      notes.add(CareNotes.loadGrows(load.week().gaps(), (int) Math.round(load.usualGaps())));
+    }
+    return Math.max(limits.gapsYoung(), (int) most - load.week().gaps());
   }
 
   private boolean isYoung() {
-    if (dog.cleared() != null && !isAfterClearance(dog.rested())) {
+    if (dog.cleared() != null && !isAfterClearance(dog)) {
       return false;
     }
     LocalDate born = dog.traits().born();
@@ -88,25 +123,38 @@ public final class CareReview {
       notes.add(CareNotes.ageUnknown());
       return true;
     }
-    if (Period.between(born, day).toTotalMonths() < limits.ageMonths()) {
+    if (Period.between(born, question.day()).toTotalMonths() < limits.ageMonths()) {
       notes.add(CareNotes.young(limits.ageMonths()));
       return true;
     }
     return false;
   }
 
-  private boolean isAfterClearance(@Nullable Fact<DogRested> rest) {
-    return rest != null && dog.cleared() != null && rest.time().isAfter(dog.cleared().time());
+  /** Whether the dog was rested since it was cleared. */
+  private static boolean isAfterClearance(DogRecord dog) {
+    return dog.rested() != null
+        && dog.cleared() != null
+        && dog.rested().time().isAfter(dog.cleared().time());
   }
 
-  /** Part of the load that a dog may bear after that rest; notes it while it is resting. */
-  private double partAfter(Fact<DogRested> rest) {
+  /** What the dog is cleared up to; null when it was not, when all is allowed, or rested since. */
+  private static @Nullable Map<String, Object> clearance(DogRecord dog) {
+    Fact<DogCleared> cleared = dog.cleared();
+    return cleared == null || isAfterClearance(dog) ? null : cleared.event().limits();
+  }
+
+  /** Part of the load that a dog may bear after its rest; notes it while it is resting. */
+  private double partAfterRest() {
+    Fact<DogRested> rest = dog.rested();
+    if (rest == null) {
+      return 1;
+    }
     LocalDate over = over(rest);
-    if (over == null || day.isBefore(over)) {
+    if (over == null || question.day().isBefore(over)) {
       notes.add(CareNotes.resting(rest.event().reason(), rest.event().until()));
       return 0;
     }
-    long since = ChronoUnit.DAYS.between(over, day);
+    long since = ChronoUnit.DAYS.between(over, question.day());
     if (since >= limits.easeBackDays()) {
       return 1;
     }
@@ -120,8 +168,41 @@ public final class CareReview {
    */
   private @Nullable LocalDate over(Fact<DogRested> rest) {
     if (dog.cleared() != null && dog.cleared().time().isAfter(rest.time())) {
-      return dog.cleared().time().atZone(zone).toLocalDate();
+      return dog.cleared().time().atZone(question.zone()).toLocalDate();
     }
     return rest.event().until();
+  }
+
+  private @Nullable Double heat() {
+    Double temperature = question.conditions().temperature();
+    return temperature == null
+        ? null
+        : Heat.forDog(temperature, question.conditions(), dog.traits());
+  }
+
+  private double partInHeat() {
+    Double heat = heat();
+    if (heat == null || heat < limits.heatCaution() - HEAT_NOTED_BEFORE) {
+      return 1;
+    }
+    if (heat >= limits.heatStop()) {
+      notes.add(CareNotes.tooHot());
+      return 0;
+    }
+    if (heat >= limits.heatCaution()) {
+      notes.add(CareNotes.hot());
+      return WARM;
+    }
+    notes.add(CareNotes.warm());
+    return 1;
+  }
+
+  private boolean mayTurn(List<PlacedRep> reps, List<Instant> slips) {
+    Instant cleared = dog.cleared() == null ? null : dog.cleared().time();
+    Set<Sign> signs = Signs.of(reps, slips, cleared, question.at());
+    if (!signs.isEmpty()) {
+      notes.add(CareNotes.haveItLookedAt(signs));
+    }
+    return signs.isEmpty();
   }
 }

@@ -14,8 +14,9 @@ import java.util.Set;
  * @param gaps passed at most: n poles have n − 1
  * @param sharpBends entries from beyond {@link #SHARP_BEND_DEGREES} degrees
  * @param sessions in which they were run
+ * @param poles the most that stood; 0 where nobody knows
  */
-public record Load(int gaps, int sharpBends, int sessions) {
+public record Load(int gaps, int sharpBends, int sessions, int poles) {
 
   /** An entry from beyond is a sharp bend. */
   public static final double SHARP_BEND_DEGREES = 60;
@@ -24,6 +25,7 @@ public record Load(int gaps, int sharpBends, int sessions) {
   public static Load of(List<PlacedRep> reps, Instant from, Instant until) {
     int gaps = 0;
     int sharpBends = 0;
+    int poles = 0;
     Set<String> sessions = new HashSet<>();
     for (PlacedRep rep : reps) {
       Instant time = rep.moment().time();
@@ -31,10 +33,11 @@ public record Load(int gaps, int sharpBends, int sessions) {
         sessions.add(rep.session());
         Setup setup = rep.setup();
         EntryAngle angle = rep.angle();
+        poles = Math.max(poles, setup == null ? 0 : setup.poles());
         gaps += setup == null ? 0 : setup.poles() - 1;
         sharpBends += angle != null && angle.size() > SHARP_BEND_DEGREES ? 1 : 0;
       }
     }
-    return new Load(gaps, sharpBends, sessions.size());
+    return new Load(gaps, sharpBends, sessions.size(), poles);
   }
 }

@@ -1,7 +1,9 @@
 package dev.poleward.domain.judgement;
 
 import dev.poleward.domain.programme.Programme;
+import java.time.Instant;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -34,5 +36,10 @@ public record DogStanding(Programme programme, List<StageStanding> stages, Reten
   /** All that verdicts are about, stage by stage. */
   public List<PoolStanding> pools() {
     return stages.stream().flatMap(each -> each.pools().stream()).toList();
+  }
+
+  /** When each slip began that still stands, in the programme's order. */
+  public List<Instant> slips() {
+    return pools().stream().map(PoolStanding::slippedSince).filter(Objects::nonNull).toList();
   }
 }

@@ -2,7 +2,6 @@ package dev.poleward.domain.planning;
 
 import dev.poleward.domain.event.Manoeuvre;
 import dev.poleward.domain.judgement.PoolStanding;
-import dev.poleward.domain.layout.EntrySide;
 import dev.poleward.domain.programme.Drill;
 import dev.poleward.domain.programme.DrillOfStage;
 import java.util.List;
@@ -12,10 +11,7 @@ import java.util.stream.Stream;
 record Ground(Available available, Limits limits) {
 
   boolean allows(Drill drill) {
-    return available.allows(drill)
-        && drill.poles() <= limits.poles()
-        && (limits.pressure() || drill.handling().manoeuvre() != Manoeuvre.PRESSURE)
-        && (drill.rung().side() == EntrySide.BOTH || limits.sides().contains(drill.rung().side()));
+    return available.allows(drill) && limits.allow(drill);
   }
 
   List<Drill> allowed(PoolStanding pool) {

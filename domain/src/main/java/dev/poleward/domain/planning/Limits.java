@@ -2,6 +2,7 @@ package dev.poleward.domain.planning;
 
 import dev.poleward.domain.care.CarePermit;
 import dev.poleward.domain.care.Load;
+import dev.poleward.domain.event.Manoeuvre;
 import dev.poleward.domain.layout.EntrySide;
 import dev.poleward.domain.programme.Drill;
 import java.util.Set;
@@ -33,7 +34,21 @@ public record Limits(
   /** So many reps at most, within what the dog may be asked for. */
   public static Limits of(int reps, CarePermit permit, Set<EntrySide> sides, boolean pressure) {
     return new Limits(
-        reps, permit.gapsMax(), permit.sharpBendsMax(), permit.polesMax(), sides, pressure);
+        reps,
+        permit.gapsMax(),
+        permit.sharpBendsMax(),
+        permit.polesMax(),
+        permit.angleWork() ? sides : Set.of(),
+        pressure);
+  }
+
+  /** Whether a rep of a drill fits into an empty session. */
+  public boolean allow(Drill drill) {
+    return drill.poles() <= poles
+        && drill.poles() - 1 <= gaps
+        && (!isSharp(drill) || sharpBends > 0)
+        && (pressure || drill.handling().manoeuvre() != Manoeuvre.PRESSURE)
+        && (drill.rung().side() == EntrySide.BOTH || sides.contains(drill.rung().side()));
   }
 
   static boolean isSharp(Drill drill) {

@@ -9,6 +9,8 @@ import dev.poleward.domain.event.DogEvent.DogCleared;
 import dev.poleward.domain.event.DogEvent.DogRested;
 import dev.poleward.domain.event.DogTraits;
 import dev.poleward.domain.event.Manoeuvre;
+import dev.poleward.domain.event.RepDetails;
+import dev.poleward.domain.event.Stride;
 import dev.poleward.domain.history.Happening;
 import dev.poleward.domain.judgement.Ran;
 import dev.poleward.domain.layout.EntryAngle;
@@ -46,12 +48,20 @@ class CareReviewTest {
       Happening.of(new DogCleared("juniper", "the vet", null)).at(20);
 
   private static CarePermit permit(List<PlacedRep> reps, Happening... told) {
+    return permit(reps, Conditions.NOT_SAID, told);
+  }
+
+  private static CarePermit permit(List<PlacedRep> reps, Conditions conditions, Happening... told) {
+    return permit(reps, List.of(), conditions, told);
+  }
+
+  private static CarePermit permit(
+      List<PlacedRep> reps, List<Instant> slips, Conditions conditions, Happening... told) {
     return CareReview.of(
         given(told).whenAsked().registry().dog("juniper").orElseThrow(),
         reps,
-        CareLimits.USUAL,
-        NOW,
-        ZoneOffset.UTC);
+        slips,
+        new CareQuestion(CareLimits.USUAL, conditions, NOW, ZoneOffset.UTC));
   }
 
   private static List<String> ids(CarePermit permit) {
@@ -151,9 +161,10 @@ class CareReviewTest {
   void tenRepsAreThirtyGapsOnFourPolesAndAHundredAndTenOnTwelve() {
     Instant last = minute(60);
 
-    assertThat(Load.of(run(10, 4, 0, last), minute(0), minute(61))).isEqualTo(new Load(30, 0, 1));
+    assertThat(Load.of(run(10, 4, 0, last), minute(0), minute(61)))
+        .isEqualTo(new Load(30, 0, 1, 4));
     assertThat(Load.of(run(10, 12, 75, last), minute(0), minute(61)))
-        .isEqualTo(new Load(110, 10, 1));
+        .isEqualTo(new Load(110, 10, 1, 12));
     assertThat(Load.of(run(10, 4, 60, last), minute(0), minute(61)).sharpBends()).isZero();
   }
 
@@ -173,5 +184,156 @@ class CareReviewTest {
     assertThat(permit(List.of(), born(null), rested(null)).notes())
         .hasSizeGreaterThan(2)
         .allMatch(note -> !note.source().isBlank() && !note.text().isBlank());
+  }
+
+  @Test
+  void whatWasRunTodayCountsTowardsTheSession() {
+    CarePermit some = permit(run(5, 4, 70, NOW.minusSeconds(60)), GROWN);
+    CarePermit full = permit(run(30, 4, 0, NOW.minusSeconds(60)), GROWN);
+
+    assertThat(some.gapsMax()).isEqualTo(90 - 15);
+    assertThat(some.sharpBendsMax()).isEqualTo(10 - 5);
+    assertThat(full.mayTrain()).isFalse();
+    assertThat(ids(full).getFirst()).isEqualTo("day-is-full");
+  }
+
+  @Test
+  void aWeekThatOutgrowsTheWeeksBeforeIsHeldShort() {
+    List<PlacedRep> reps = new ArrayList<>();
+    for (int week = 4; week >= 1; week--) {
+      reps.addAll(run(14, 4, 0, NOW.minus(Duration.ofDays(7L * week + 2))));
+    }
+    CarePermit steady = permit(reps, GROWN);
+    reps.addAll(run(22, 4, 0, NOW.minus(Duration.ofDays(2))));
+    CarePermit grown = permit(reps, GROWN);
+
+    assertThat(steady.load().usualGaps()).isEqualTo(42);
+    assertThat(steady.gapsMax()).isEqualTo(63);
+    assertThat(ids(steady)).doesNotContain("load-grows");
+    assertThat(grown.gapsMax()).isEqualTo(24);
+    assertThat(ids(grown)).contains("load-grows");
+    assertThat(grown.mayTrain()).isTrue();
+  }
+
+  @Test
+  void fromFourPolesToTwelveIsAlmostAFourfoldLoad() {
+    List<PlacedRep> reps = new ArrayList<>(run(4, 4, 0, NOW.minus(Duration.ofDays(20))));
+    reps.addAll(run(2, 12, 0, NOW.minus(Duration.ofDays(1))));
+
+    assertThat(permit(reps, GROWN).notes())
+        .filteredOn(note -> note.id().equals("longer-line"))
+        .singleElement()
+        .satisfies(note -> assertThat(note.text()).contains("3.7 times the load"));
+  }
+
+  @Test
+  void aDogThatHopsWhereItStrodeRunsStraightOnUntilItIsCleared() {
+    List<PlacedRep> reps = new ArrayList<>();
+    run(20, 6, 0, NOW.minus(Duration.ofDays(30)))
+        .forEach(rep -> reps.add(strode(rep, Stride.SINGLE)));
+    CarePermit well = permit(reps, GROWN);
+    run(7, 6, 0, NOW.minus(Duration.ofDays(3)))
+        .forEach(rep -> reps.add(strode(rep, Stride.SINGLE)));
+    run(3, 6, 0, NOW.minus(Duration.ofDays(2))).forEach(rep -> reps.add(strode(rep, Stride.HOP)));
+    CarePermit hops = permit(reps, GROWN);
+    CarePermit cleared =
+        permit(
+            reps,
+            GROWN,
+            Happening.of(new DogCleared("juniper", "the vet", null)).at(28 * 24 * 60 - 1));
+
+    assertThat(well.angleWork()).isTrue();
+    assertThat(hops.angleWork()).isFalse();
+    assertThat(hops.sharpBendsMax()).isZero();
+    assertThat(hops.mayTrain()).isTrue();
+    assertThat(hops.notes().getFirst().id()).isEqualTo("have-it-looked-at");
+    assertThat(hops.notes().getFirst().text())
+        .contains("hops")
+        .contains("Pain")
+        .contains("veterinarian");
+    assertThat(cleared.angleWork()).isTrue();
+  }
+
+  @Test
+  void aDogThatAlwaysHoppedIsNotSuspected() {
+    List<PlacedRep> reps = new ArrayList<>();
+    run(30, 6, 0, NOW.minus(Duration.ofDays(2))).forEach(rep -> reps.add(strode(rep, Stride.HOP)));
+
+    assertThat(permit(reps, GROWN).angleWork()).isTrue();
+  }
+
+  @Test
+  void lessDriveAndSeveralSlipsAtOnceAreSigns() {
+    List<PlacedRep> reps = new ArrayList<>();
+    run(20, 4, 0, NOW.minus(Duration.ofDays(30))).forEach(rep -> reps.add(driven(rep, 3)));
+    run(8, 4, 0, NOW.minus(Duration.ofDays(2))).forEach(rep -> reps.add(driven(rep, 2)));
+    Instant lately = NOW.minus(Duration.ofDays(4));
+    Instant longAgo = NOW.minus(Duration.ofDays(40));
+
+    assertThat(permit(reps, GROWN).notes().getFirst().text()).contains("less keen");
+    assertThat(permit(List.of(), List.of(lately, lately), Conditions.NOT_SAID, GROWN).angleWork())
+        .isFalse();
+    assertThat(permit(List.of(), List.of(lately, longAgo), Conditions.NOT_SAID, GROWN).angleWork())
+        .isTrue();
+  }
+
+  @Test
+  void heatIsGraded() {
+    assertThat(ids(permit(List.of(), warm(15), GROWN))).containsExactly("alternate-sides");
+    assertThat(ids(permit(List.of(), warm(22), GROWN))).contains("warm");
+    assertThat(ids(permit(List.of(), warm(25), GROWN))).contains("hot");
+    assertThat(permit(List.of(), warm(25), GROWN).gapsMax()).isEqualTo(45);
+    assertThat(permit(List.of(), warm(34), GROWN).mayTrain()).isFalse();
+    assertThat(permit(List.of(), warm(34), GROWN).notes().getFirst().text())
+        .contains("cool it first");
+  }
+
+  private static Conditions warm(double celsius) {
+    return new Conditions(celsius, null, null);
+  }
+
+  @Test
+  void aClearanceOnlyEverLowersLimits() {
+    CarePermit within =
+        permit(List.of(), GROWN, clearedUpTo(Map.of("poles", 6L, "gapsPerSession", 30L)));
+    CarePermit beyond = permit(List.of(), GROWN, clearedUpTo(Map.of("gapsPerSession", 500L)));
+
+    assertThat(within.polesMax()).isEqualTo(6);
+    assertThat(within.gapsMax()).isEqualTo(30);
+    assertThat(ids(within)).contains("cleared-within-limits");
+    assertThat(beyond.gapsMax()).isEqualTo(90);
+  }
+
+  private static Happening clearedUpTo(Map<String, Object> limits) {
+    return Happening.of(new DogCleared("juniper", "the vet", limits)).at(20);
+  }
+
+  private static PlacedRep strode(PlacedRep rep, Stride stride) {
+    return with(rep, null, stride);
+  }
+
+  private static PlacedRep driven(PlacedRep rep, int drive) {
+    return with(rep, drive, null);
+  }
+
+  private static PlacedRep with(PlacedRep rep, @Nullable Integer drive, @Nullable Stride stride) {
+    RepDetails details =
+        new RepDetails(
+            null, null, null, null, null, null, null, null, null, null, null, null, null, null,
+            drive, stride);
+    return new PlacedRep(
+        rep.moment(),
+        rep.rep(),
+        rep.session(),
+        rep.dog(),
+        rep.manoeuvre(),
+        rep.outcome(),
+        details,
+        rep.angle(),
+        rep.setup(),
+        null,
+        null,
+        List.of(),
+        List.of());
   }
 }

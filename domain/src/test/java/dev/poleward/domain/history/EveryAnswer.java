@@ -1,5 +1,9 @@
 package dev.poleward.domain.history;
 
+import dev.poleward.domain.care.CareLimits;
+import dev.poleward.domain.care.CareQuestion;
+import dev.poleward.domain.care.CareReview;
+import dev.poleward.domain.care.Conditions;
 import dev.poleward.domain.event.AimEvent.TrialRun;
 import dev.poleward.domain.event.TrainingEvent;
 import dev.poleward.domain.judgement.DrillCounts;
@@ -49,6 +53,10 @@ public final class EveryAnswer {
 
   private static final int LIMIT = 10_000;
   private static final Duration SUSPECTED_WITHIN = Duration.ofMinutes(2);
+
+  private static final CareQuestion CARE =
+      new CareQuestion(
+          CareLimits.USUAL, Conditions.NOT_SAID, CurveQuestions.AGED_TO, ZoneOffset.UTC);
 
   private final Facts facts;
   private final Placement placement;
@@ -134,7 +142,13 @@ public final class EveryAnswer {
           answers.put(
               "standing of dog " + id, StandingInBrief.of(reps, followed, CurveQuestions.AGED_TO));
         }
-        registry.dog(id).ifPresent(known -> lookAhead(id, known, reps));
+        registry
+            .dog(id)
+            .ifPresent(
+                known -> {
+                  answers.put("care of dog " + id, CareReview.of(known, reps, List.of(), CARE));
+                  lookAhead(id, known, reps);
+                });
       }
       case SESSION -> {
         answers.put("session " + id, registry.session(id));

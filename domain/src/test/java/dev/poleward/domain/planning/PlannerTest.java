@@ -129,7 +129,8 @@ class PlannerTest {
     SimulatedPupil pupil = new SimulatedPupil(1);
     for (int session = 0; session < 60; session++) {
       SessionPlan plan =
-          Planner.plan(pupil.standing(), pupil.forecast(), new Available(true, false, 4), LIMITS);
+          Planner.plan(
+              pupil.standing(), pupil.forecast(), new Available(true, false, 4, null), LIMITS);
       assertThat(plan.blocks())
           .allMatch(block -> block.drill().drill().runUp().leadIn() != LeadIn.TUNNEL)
           .allMatch(block -> block.drill().drill().poles() <= 4);

@@ -13,6 +13,11 @@ public final class SetupCodec {
 
   private SetupCodec() {}
 
+  /** A setup from what was judged to be the contract's {@code Setup}. */
+  public static Setup read(ObjectNode setup) {
+    return read(new Members(setup));
+  }
+
   static Setup read(Members in) {
     return new Setup(
         in.whole("poles"),

@@ -48,6 +48,7 @@ final class EventRules {
   static void judgeRequest(String component, ObjectNode body, Findings findings) {
     switch (component) {
       case "RegisterClub" -> judgeTimeZone(body, "", findings);
+      case "AskForPlan" -> SetupRules.judgeSetup(body.path("setup"), "/setup", findings);
       case "IssueAccessKey" -> judgeScopes(body, findings);
       default -> {
         // The schema says it all.

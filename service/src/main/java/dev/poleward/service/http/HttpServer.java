@@ -148,6 +148,7 @@ public final class HttpServer implements AutoCloseable {
         new PlanReads(reads, placed));
     DogReads dogs = new DogReads(reads, placed, days);
     addOutlook(routes, new OutlookRoutes(dogs), new AimRoutes(dogs));
+    routes.get("/v1/clubs/{club}/dogs/{dog}/care", new CareRoutes(dogs)::care);
     return routes;
   }
 

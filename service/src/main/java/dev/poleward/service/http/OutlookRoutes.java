@@ -2,7 +2,11 @@ package dev.poleward.service.http;
 
 import com.github.benmanes.caffeine.cache.Cache;
 import com.github.benmanes.caffeine.cache.Caffeine;
+import dev.poleward.domain.care.CarePermit;
+import dev.poleward.domain.care.CareReview;
+import dev.poleward.domain.care.Conditions;
 import dev.poleward.domain.judgement.StandingHistory;
+import dev.poleward.domain.layout.EntrySide;
 import dev.poleward.domain.outlook.ClubReading;
 import dev.poleward.domain.outlook.DogCase;
 import dev.poleward.domain.outlook.Goal;
@@ -13,12 +17,16 @@ import dev.poleward.domain.outlook.OutlookTerms;
 import dev.poleward.domain.outlook.Panel;
 import dev.poleward.domain.outlook.Rhythm;
 import dev.poleward.domain.outlook.StartingStage;
+import dev.poleward.domain.planning.Limits;
+import dev.poleward.domain.programme.Drill;
 import dev.poleward.domain.programme.Programme;
 import dev.poleward.domain.programme.ProgrammeInForce;
 import dev.poleward.domain.programme.ProgrammesFollowed;
 import dev.poleward.service.http.DogReads.Seen;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 
 /** What lies ahead of a dog, and where one that nobody knows might start. Safe for many threads. */
@@ -114,7 +122,24 @@ final class OutlookRoutes {
                         dog.asked(),
                         day,
                         programme(dog)
-                            .map(each -> StartingStage.of(panel(each), dog.reps(), _ -> true)))));
+                            .map(
+                                each ->
+                                    StartingStage.of(
+                                        panel(each), dog.reps(), allowed(dog, day))))));
+  }
+
+  /**
+   * What the dog may run for its age and its health. The load of the day is another matter: it
+   * passes.
+   */
+  private static Predicate<Drill> allowed(Seen dog, LocalDay day) {
+    CarePermit permit =
+        CareReview.of(
+            dog.known(),
+            List.of(),
+            List.of(),
+            Care.question(dog.registry(), Conditions.NOT_SAID, day.end().minusNanos(1)));
+    return Limits.of(1, permit, Set.of(EntrySide.values()), false)::allow;
   }
 
   private Panel panel(Programme programme) {

@@ -2,10 +2,20 @@ package dev.poleward.service.http;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import dev.poleward.domain.care.Conditions;
+import dev.poleward.domain.event.Manoeuvre;
+import dev.poleward.domain.layout.EntryAngle;
 import dev.poleward.domain.layout.EntrySide;
+import dev.poleward.domain.layout.Setup;
 import dev.poleward.domain.planning.Available;
+import dev.poleward.domain.programme.Drill;
+import dev.poleward.domain.programme.Handling;
+import dev.poleward.domain.programme.RunUp;
+import dev.poleward.domain.programme.Rung;
+import dev.poleward.service.codec.SetupCodec;
 import java.util.EnumSet;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What a trainer asks a plan for, as the contract's {@code AskForPlan} says it.
@@ -13,7 +23,8 @@ import java.util.Set;
  * @param reps budget
  * @param sides entry sides that are wanted
  */
-record PlanAsked(int reps, Available available, Set<EntrySide> sides, boolean pressure) {
+record PlanAsked(
+    int reps, Available available, Set<EntrySide> sides, boolean pressure, Conditions conditions) {
 
   private static final int POLES_MAX = 24;
 
@@ -30,9 +41,33 @@ record PlanAsked(int reps, Available available, Set<EntrySide> sides, boolean pr
         new Available(
             at.path("jump").asBoolean(true),
             at.path("tunnel").asBoolean(true),
-            at.path("poles").asInt(POLES_MAX)),
+            at.path("poles").asInt(POLES_MAX),
+            stands(body.path("setup"))),
         sides(body.path("sides")),
-        body.path("pressure").asBoolean(false));
+        body.path("pressure").asBoolean(false),
+        conditions(body.path("conditions")));
+  }
+
+  /** What stands, as a drill that a dog could run over it; null without one. */
+  private static @Nullable Drill stands(JsonNode setup) {
+    if (!(setup instanceof ObjectNode said)) {
+      return null;
+    }
+    Setup stands = SetupCodec.read(said);
+    return new Drill(
+        stands.poles(),
+        new RunUp(stands.leadIn(), null, null),
+        new Rung(stands.approach() == null ? EntryAngle.STRAIGHT : stands.approach().entry()),
+        new Handling(Manoeuvre.ALONGSIDE, null, null));
+  }
+
+  private static Conditions conditions(JsonNode said) {
+    return new Conditions(
+        said.has("temperature") ? said.get("temperature").doubleValue() : null,
+        said.has("humidity") ? said.get("humidity").doubleValue() : null,
+        said.has("sky")
+            ? said.get("sky").textValue().equals("sun") ? Conditions.Sky.SUN : Conditions.Sky.SHADE
+            : null);
   }
 
   private static int reps(JsonNode budget) {

@@ -2,7 +2,6 @@ package dev.poleward.service.http;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import dev.poleward.domain.care.CareLimits;
 import dev.poleward.domain.care.CarePermit;
 import dev.poleward.domain.care.CareReview;
 import dev.poleward.domain.event.ProgrammeEvent.PlanIssued;
@@ -14,7 +13,6 @@ import dev.poleward.domain.planning.Planner;
 import dev.poleward.domain.planning.RewardSteps;
 import dev.poleward.domain.planning.SessionPlan;
 import dev.poleward.domain.programme.ProgrammesFollowed;
-import dev.poleward.domain.record.ClubRecord;
 import dev.poleward.domain.record.DogRecord;
 import dev.poleward.domain.record.EntityKind;
 import dev.poleward.domain.record.EntityRef;
@@ -33,10 +31,7 @@ import dev.poleward.service.projection.ClubReader;
 import dev.poleward.service.projection.Reading;
 import java.time.Instant;
 import java.time.OffsetDateTime;
-import java.time.ZoneId;
-import java.time.ZoneOffset;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -127,7 +122,9 @@ final class PlanRoutes {
     PlanAsked asked = PlanAsked.of(body);
     StandingHistory history = StandingHistory.of(reps, ProgrammesFollowed.of(dog, registry), null);
     DogStanding standing = history.reading().standing(time);
-    CarePermit permit = CareReview.of(known, reps, limits(registry), time, zone(registry));
+    CarePermit permit =
+        CareReview.of(
+            known, reps, standing.slips(), Care.question(registry, asked.conditions(), time));
     SessionPlan session =
         permit.mayTrain()
             ? Planner.plan(
@@ -147,15 +144,6 @@ final class PlanRoutes {
             RewardSteps.of(history.reading(), reps),
             permit);
     return new PlanIssued(plan, dog, Documents.read(document));
-  }
-
-  private static CareLimits limits(Registry registry) {
-    Map<String, Object> said = registry.club().map(ClubRecord::careLimits).orElse(null);
-    return said == null ? CareLimits.USUAL : CareLimits.of(said);
-  }
-
-  private static ZoneId zone(Registry registry) {
-    return registry.club().map(LocalDays::zone).orElse(ZoneOffset.UTC);
   }
 
   /** What was asked, without what only names the event. */

@@ -1,0 +1,59 @@
+package dev.poleward.service.http;
+
+import dev.poleward.domain.care.CareQuestion;
+import dev.poleward.domain.care.CareReview;
+import dev.poleward.domain.care.Conditions;
+import dev.poleward.domain.judgement.StandingHistory;
+import dev.poleward.domain.programme.ProgrammesFollowed;
+import dev.poleward.service.http.DogReads.Seen;
+import java.time.Instant;
+import java.util.List;
+import java.util.Set;
+
+/** What a dog may be asked for. Safe for use by many threads. */
+final class CareRoutes {
+
+  private static final double CELSIUS_MIN = -40;
+  private static final double CELSIUS_MAX = 60;
+  private static final double PERCENT_MAX = 100;
+
+  private final DogReads dogs;
+
+  CareRoutes(DogReads dogs) {
+    this.dogs = dogs;
+  }
+
+  /** {@code GET …/dogs/{dog}/care}. */
+  Answer care(Call call) {
+    return dogs.read(
+        call,
+        Set.of("temperature", "humidity", "sky"),
+        (parameters, day) -> {
+          Conditions conditions =
+              new Conditions(
+                  parameters.number("temperature", CELSIUS_MIN, CELSIUS_MAX),
+                  parameters.number("humidity", 0, PERCENT_MAX),
+                  parameters.oneOf("sky", Conditions.Sky.class));
+          // The last instant of the day: what was run on it counts, and tomorrow is another day.
+          Instant at = day.end().minusNanos(1);
+          return dog -> {
+            CareQuestion question = Care.question(dog.registry(), conditions, at);
+            return Answer.json(
+                200,
+                CareShape.of(
+                    dog.asked(),
+                    day,
+                    question.limits(),
+                    CareReview.of(dog.known(), dog.reps(), slips(dog, at), question)));
+          };
+        });
+  }
+
+  private static List<Instant> slips(Seen dog, Instant at) {
+    return StandingHistory.of(
+            dog.reps(), ProgrammesFollowed.of(dog.dog(), dog.registry()), dog.view().asOf())
+        .reading()
+        .standing(at)
+        .slips();
+  }
+}

@@ -1,0 +1,136 @@
+package dev.poleward.service.http;
+
+import static dev.poleward.service.http.Said.event;
+import static dev.poleward.service.http.Said.json;
+import static org.hamcrest.Matchers.empty;
+import static org.hamcrest.Matchers.equalTo;
+import static org.hamcrest.Matchers.hasItem;
+import static org.hamcrest.Matchers.hasItems;
+
+import dev.poleward.service.Club;
+import dev.poleward.service.SharedService;
+import io.restassured.response.ValidatableResponse;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+
+/** What dogs may be asked for, and limits of clubs. */
+@ExtendWith(SharedService.class)
+class CareTest {
+
+  private static final String DAY = "asOf=2026-05-04T20:00:00Z";
+  private static final String ON_FOUR =
+      ",'setup':{'poles':4,'spacing':0.6,'leadIn':'none','angle':75}";
+
+  private final Club club;
+
+  CareTest(Club club) {
+    this.club = club;
+  }
+
+  @BeforeEach
+  void furnish() {
+    club.record(
+        event(
+            "dog-juniper",
+            "dog.registered.v1",
+            "2026-05-01T18:00:00Z",
+            "{'dog':'juniper','callName':'Juniper','born':'2022-03-01','heatRisk':'high'}"),
+        Said.session("s-1", "18:00:00"));
+  }
+
+  private ValidatableResponse care(String query) {
+    return club.given().get(club.path("/dogs/juniper/care?" + query)).then();
+  }
+
+  private void settings(int status, String limits) {
+    club.given()
+        .header("Content-Type", Club.EVENT)
+        .body(
+            event(
+                "limits",
+                "club.settings-changed.v1",
+                "2026-05-01T17:00:00Z",
+                "{'careLimits':" + limits + "}"))
+        .post(club.path("/events"))
+        .then()
+        .statusCode(status);
+  }
+
+  @Test
+  void loadIsCountedInGapsAndSharpBends() {
+    club.record(
+        Said.rep("r-1", "s-1", "juniper", "18:05:00", ON_FOUR),
+        Said.rep("r-2", "s-1", "juniper", "18:06:00", ON_FOUR));
+
+    care(DAY)
+        .statusCode(200)
+        .body("mayTrain", equalTo(true))
+        .body("load.today.gaps", equalTo(6))
+        .body("load.week.sharpBends", equalTo(2))
+        .body("gaps", equalTo(84))
+        .body("sharpBends", equalTo(8))
+        .body("limits.gapsPerSession", equalTo(90));
+  }
+
+  @Test
+  void aWarmDayIsTooMuchForADogOfHighRisk() {
+    care(DAY + "&temperature=26&sky=sun")
+        .statusCode(200)
+        .body("mayTrain", equalTo(false))
+        .body("angleWork", equalTo(false))
+        .body("gaps", equalTo(0))
+        .body("notes[0].id", equalTo("too-hot"));
+
+    club.given()
+        .header("Content-Type", "application/json")
+        .body(
+            json(
+                "{'id':'i-1','time':'2026-05-04T17:00:00Z',"
+                    + "'conditions':{'temperature':26,'sky':'sun'},"
+                    + "'setup':{'poles':4,'spacing':0.6,'leadIn':'none'}}"))
+        .post(club.path("/dogs/juniper/plans"))
+        .then()
+        .statusCode(201)
+        .body("drills", empty())
+        .body("notes.id", hasItem("too-hot"));
+  }
+
+  @Test
+  void aClubsLimitsAreJudgedAtTheDoorAndKept() {
+    settings(400, "{'gapsPerSesion':60}");
+    settings(400, "{'poles':1}");
+    settings(400, "{'heatStop':'cold'}");
+    settings(201, "{'gapsPerSession':60,'heatStop':28}");
+
+    care(DAY + "&temperature=23")
+        .statusCode(200)
+        .body("mayTrain", equalTo(false))
+        .body("limits.gapsPerSession", equalTo(60));
+  }
+
+  @Test
+  void everyFaultOfAQuestionIsToldAtOnce() {
+    care("temperature=hot&humidity=101&sky=grey&wind=3")
+        .statusCode(400)
+        .body("errors.parameter", hasItems("temperature", "humidity", "sky", "wind"));
+  }
+
+  /** A dog of unknown age is not sent to sharp bends or long lines to find out what it can. */
+  @Test
+  void aStartingStageKeepsToWhatADogMayRun() {
+    club.record(
+        event(
+            "dog-newt",
+            "dog.registered.v1",
+            "2026-05-01T18:00:00Z",
+            "{'dog':'newt','callName':'Newt'}"));
+
+    club.given()
+        .get(club.path("/dogs/newt/starting-stage?" + DAY))
+        .then()
+        .statusCode(200)
+        .body("next.findAll { it.drill.poles > 4 }", empty())
+        .body("next.findAll { it.drill.angle > 60 || it.drill.angle < -60 }", empty());
+  }
+}
