@@ -14,6 +14,7 @@ import java.util.Map;
  * @param sharpBendsPerSession entries from beyond 60 degrees, 0 to 200
  * @param polesYoung most poles for a young dog
  * @param gapsYoung most gaps a session for a young dog
+ * @param barHeightYoung highest bar for a young dog, metres, 0 to 1
  * @param easeBackDays so many days after a rest load rises from a third to all of it
  * @param heatCaution degrees Celsius as a dog feels them ({@link Heat}) from which it does half
  * @param heatStop degrees Celsius as a dog feels them from which it does nothing
@@ -27,12 +28,13 @@ public record CareLimits(
     int sharpBendsPerSession,
     int polesYoung,
     int gapsYoung,
+    double barHeightYoung,
     int easeBackDays,
     int heatCaution,
     int heatStop) {
 
   /** Where a club says nothing. */
-  public static final CareLimits USUAL = new CareLimits(18, 24, 90, 240, 50, 10, 4, 24, 14, 24, 32);
+  public static final CareLimits USUAL = new CareLimits(18, 24, 90, 240, 50, 10, 4, 24, 0.1, 14, 24, 32);
 
   /** The limits of a club whose settings say so much; numbers that cannot be are passed over. */
   public static CareLimits of(Map<String, Object> settings) {
@@ -49,6 +51,7 @@ public record CareLimits(
         number(settings, "sharpBendsPerSession", 0, 200, sharpBendsPerSession),
         number(settings, "polesYoung", 2, 24, polesYoung),
         number(settings, "gapsYoung", 0, 2_000, gapsYoung),
+        metres(settings, "barHeightYoung", barHeightYoung),
         number(settings, "easeBackDays", 0, 365, easeBackDays),
         number(settings, "heatCaution", 0, 50, heatCaution),
         number(settings, "heatStop", 0, 50, heatStop));
@@ -69,9 +72,18 @@ public record CareLimits(
         Math.min(sharpBendsPerSession, cleared.sharpBendsPerSession),
         polesYoung,
         gapsYoung,
+        barHeightYoung,
         Math.max(easeBackDays, cleared.easeBackDays),
         Math.min(heatCaution, cleared.heatCaution),
         Math.min(heatStop, cleared.heatStop));
+  }
+
+  private static double metres(Map<String, Object> settings, String name, double otherwise) {
+    return settings.get(name) instanceof Number said
+            && said.doubleValue() >= 0
+            && said.doubleValue() <= 1
+        ? said.doubleValue()
+        : otherwise;
   }
 
   private static int number(

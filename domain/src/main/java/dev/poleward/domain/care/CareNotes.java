@@ -2,7 +2,9 @@ package dev.poleward.domain.care;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
+import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 
 /** All notes, so that their texts can be read and mended together. */
@@ -32,7 +34,7 @@ final class CareNotes {
         "age-unknown",
         Severity.CAUTION,
         "Nobody said when the dog was born, so it is treated as a young one until it is cleared:"
-            + " few poles, few gaps, no sharp bends."
+            + " few poles, few gaps, low bars, no sharp bends."
             + GROWTH,
         COMMON_PRACTICE);
   }
@@ -43,7 +45,7 @@ final class CareNotes {
         Severity.CAUTION,
         "The dog is younger than the club's "
             + months
-            + " months and not cleared: few poles, few gaps, no sharp bends."
+            + " months and not cleared: few poles, few gaps, low bars, no sharp bends."
             + GROWTH,
         COMMON_PRACTICE);
   }
@@ -64,11 +66,13 @@ final class CareNotes {
         COMMON_PRACTICE);
   }
 
-  static CareNote clearedWithinLimits() {
+  static CareNote clearedWithinLimits(Set<String> limits) {
     return new CareNote(
         "cleared-within-limits",
         Severity.CAUTION,
-        "The dog was cleared up to certain limits; they are kept to." + ASK,
+        "The dog was cleared within limits (%s); they are kept to."
+                .formatted(String.join(", ", new TreeSet<>(limits)))
+            + ASK,
         COMMON_PRACTICE);
   }
 
@@ -104,11 +108,27 @@ final class CareNotes {
     return new CareNote(
         "longer-line",
         Severity.CAUTION,
-        "In the last seven days the line had up to %d poles, in the four weeks before up to %d: a rep is %.1f times the load."
-                .formatted(now, before, (now - 1.0) / (before - 1.0))
+        "In the last seven days the line had up to %d poles, in the four weeks before up to %d: a rep is %s times the load."
+                .formatted(now, before, times(before, now))
             + " Fewer reps make up for it."
             + ASK,
         COMMON_PRACTICE);
+  }
+
+  static CareNote longerLineAhead(int before, int now) {
+    return new CareNote(
+        "longer-line-ahead",
+        Severity.CAUTION,
+        "In the last five weeks the line had up to %d poles; this session has %d: a rep is %s times the load."
+                .formatted(before, now, times(before, now))
+            + " Fewer reps make up for it."
+            + ASK,
+        "Arithmetic: n poles have n - 1 gaps.");
+  }
+
+  /** Not by {@code %.1f}, which would follow the language of the machine. */
+  private static String times(int before, int now) {
+    return String.format(Locale.ROOT, "%.1f", (now - 1.0) / (before - 1.0));
   }
 
   static CareNote haveItLookedAt(Set<Sign> signs) {
@@ -159,6 +179,24 @@ final class CareNotes {
   private static final String HEAT_INDEX =
       "Heat index: Rothfusz 1990, US National Weather Service SR 90-23, made for people; its steps"
           + " for dogs are common practice.";
+
+  static CareNote wetGround() {
+    return new CareNote(
+        "wet-ground",
+        Severity.CAUTION,
+        "The ground is wet and paws may slip: no sharp bends. Move the poles when the grass wears."
+            + ASK,
+        COMMON_PRACTICE);
+  }
+
+  static CareNote pressure() {
+    return new CareNote(
+        "pressure",
+        Severity.NOTE,
+        "Crowd the dog only where it is solid, and never in its line: it may run into you, and may"
+            + " come to fear you. Left out of plans unless it is asked for.",
+        COMMON_PRACTICE);
+  }
 
   static CareNote manySessions(int sessions) {
     return new CareNote(

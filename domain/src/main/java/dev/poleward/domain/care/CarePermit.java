@@ -1,5 +1,7 @@
 package dev.poleward.domain.care;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -9,6 +11,7 @@ import org.jspecify.annotations.Nullable;
  * @param polesMax the most that may stand
  * @param gapsMax passed in all; 0 where nothing may be asked
  * @param sharpBendsMax entries from beyond 60 degrees
+ * @param barHeightMax metres; null where the rules of the day's jumps are enough
  * @param angleWork whether entries may be turned at all
  * @param load by now
  * @param heat degrees Celsius as they are for this dog; null when nobody said the temperature
@@ -18,6 +21,7 @@ public record CarePermit(
     int polesMax,
     int gapsMax,
     int sharpBendsMax,
+    @Nullable Double barHeightMax,
     boolean angleWork,
     LoadSeen load,
     @Nullable Double heat,
@@ -26,6 +30,22 @@ public record CarePermit(
   /** Keeps the notes from changing. */
   public CarePermit {
     notes = List.copyOf(notes);
+  }
+
+  /**
+   * The same for a session in which so many poles stand: with a word about the load where a rep is
+   * more than twice what it was in the last five weeks.
+   */
+  public CarePermit planned(int poles) {
+    int usual = Math.max(load.week().poles(), load.before().poles());
+    if (usual == 0 || poles - 1 <= 2 * (usual - 1)) {
+      return this;
+    }
+    List<CareNote> more = new ArrayList<>(notes);
+    more.add(CareNotes.longerLineAhead(usual, poles));
+    more.sort(Comparator.comparing(CareNote::severity).reversed());
+    return new CarePermit(
+        polesMax, gapsMax, sharpBendsMax, barHeightMax, angleWork, load, heat, more);
   }
 
   /** Whether it may run at all. */

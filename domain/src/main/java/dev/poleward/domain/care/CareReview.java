@@ -65,7 +65,7 @@ public final class CareReview {
     boolean angleWork = mayTurn(reps, slips);
     Map<String, Object> clearance = clearance(dog);
     if (clearance != null && !clearance.isEmpty()) {
-      notes.add(CareNotes.clearedWithinLimits());
+      notes.add(CareNotes.clearedWithinLimits(clearance.keySet()));
     }
     if (load.week().sessions() > SESSIONS_USUAL_MAX) {
       notes.add(CareNotes.manySessions(load.week().sessions()));
@@ -73,14 +73,20 @@ public final class CareReview {
     if (load.week().poles() > 2 * load.before().poles() && load.before().poles() > 0) {
       notes.add(CareNotes.longerLine(load.before().poles(), load.week().poles()));
     }
+    boolean wet = question.conditions().footing() == Conditions.Footing.WET;
+    if (wet) {
+      notes.add(CareNotes.wetGround());
+    }
     notes.add(CareNotes.alternateSides());
+    notes.add(CareNotes.pressure());
     notes.sort(Comparator.comparing(CareNote::severity).reversed());
     boolean stopped = notes.getFirst().severity() == Severity.STOP;
     int sharp = Math.max(0, limits.sharpBendsPerSession() - load.today().sharpBends());
     return new CarePermit(
         young ? Math.min(limits.polesYoung(), limits.poles()) : limits.poles(),
         stopped ? 0 : (int) (part * gaps),
-        stopped || young || !angleWork ? 0 : (int) (part * sharp),
+        stopped || young || wet || !angleWork ? 0 : (int) (part * sharp),
+        young ? limits.barHeightYoung() : null,
         angleWork,
         load,
         heat(),

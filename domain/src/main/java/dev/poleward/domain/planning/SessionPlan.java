@@ -19,6 +19,11 @@ public record SessionPlan(List<PlanBlock> blocks) {
     return blocks.stream().mapToInt(PlanBlock::reps).sum();
   }
 
+  /** The most poles that stand in it; 0 without any reps. */
+  public int poles() {
+    return blocks.stream().mapToInt(block -> block.drill().drill().poles()).max().orElse(0);
+  }
+
   /** Expected share of clean reps; 0 without any. */
   public double expectedClean() {
     double clean = 0;

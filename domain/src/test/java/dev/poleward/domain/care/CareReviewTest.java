@@ -90,7 +90,7 @@ class CareReviewTest {
     assertThat(permit.polesMax()).isEqualTo(24);
     assertThat(permit.gapsMax()).isEqualTo(CareLimits.USUAL.gapsPerSession());
     assertThat(permit.sharpBendsMax()).isEqualTo(CareLimits.USUAL.sharpBendsPerSession());
-    assertThat(ids(permit)).containsExactly("alternate-sides");
+    assertThat(ids(permit)).containsExactly("alternate-sides", "pressure");
   }
 
   @Test
@@ -107,9 +107,11 @@ class CareReviewTest {
               assertThat(permit.polesMax()).isEqualTo(4);
               assertThat(permit.gapsMax()).isEqualTo(24);
               assertThat(permit.sharpBendsMax()).isZero();
+              assertThat(permit.barHeightMax()).isEqualTo(0.1);
               assertThat(permit.notes().getFirst().text()).contains("veterinarian");
             });
     assertThat(cleared.polesMax()).isEqualTo(24);
+    assertThat(cleared.barHeightMax()).isNull();
   }
 
   @Test
@@ -177,6 +179,29 @@ class CareReviewTest {
     assertThat(limits.ageMonths()).isEqualTo(24);
     assertThat(limits.gapsPerSession()).isEqualTo(CareLimits.USUAL.gapsPerSession());
     assertThat(limits.polesYoung()).isEqualTo(CareLimits.USUAL.polesYoung());
+  }
+
+  @Test
+  void onWetGroundThereAreNoSharpBends() {
+    Conditions wet = new Conditions(null, null, null, Conditions.Footing.WET);
+    Conditions dry = new Conditions(null, null, null, Conditions.Footing.DRY);
+
+    assertThat(permit(List.of(), wet, GROWN).sharpBendsMax()).isZero();
+    assertThat(permit(List.of(), wet, GROWN).gapsMax()).isEqualTo(90);
+    assertThat(ids(permit(List.of(), wet, GROWN))).contains("wet-ground");
+    assertThat(permit(List.of(), dry, GROWN).sharpBendsMax()).isEqualTo(10);
+  }
+
+  @Test
+  void aSessionOnALineOverTwiceAsLongSaysHowMuchMoreARepIs() {
+    CarePermit onFour = permit(run(3, 4, 0, NOW.minus(Duration.ofDays(3))), GROWN);
+
+    CareNote note = onFour.planned(12).notes().getFirst();
+    assertThat(note.id()).isEqualTo("longer-line-ahead");
+    assertThat(note.text()).contains("3.7 times");
+    assertThat(onFour.planned(7)).isEqualTo(onFour);
+    assertThat(permit(List.of(), GROWN).planned(12).notes())
+        .isEqualTo(permit(List.of(), GROWN).notes());
   }
 
   @Test
@@ -289,7 +314,7 @@ class CareReviewTest {
   }
 
   private static Conditions warm(double celsius) {
-    return new Conditions(celsius, null, null);
+    return new Conditions(celsius, null, null, null);
   }
 
   @Test

@@ -37,8 +37,8 @@ class HeatTest {
 
   @Test
   void sunAFlatFaceAndSizeMakeItWarmer() {
-    Conditions shade = new Conditions(22.0, 50.0, Conditions.Sky.SHADE);
-    Conditions sun = new Conditions(22.0, 50.0, Conditions.Sky.SUN);
+    Conditions shade = new Conditions(22.0, 50.0, Conditions.Sky.SHADE, null);
+    Conditions sun = new Conditions(22.0, 50.0, Conditions.Sky.SUN, null);
     double plain = Heat.forDog(22, shade, dog(0.5, HeatRisk.NONE));
 
     assertThat(Heat.forDog(22, sun, dog(0.5, HeatRisk.NONE))).isEqualTo(plain + 4);

@@ -36,7 +36,11 @@ final class EventRules {
       }
       case "timing.recorded.v1" -> judgeTiming(data, pointer, findings);
       case "dog.merged.v1" -> judgeMerging(data, pointer, findings);
-      case "club.settings-changed.v1" -> judgeTimeZone(data, pointer, findings);
+      case "club.settings-changed.v1" -> {
+        judgeTimeZone(data, pointer, findings);
+        judgeHeat(data.path("careLimits"), pointer + "/careLimits", findings);
+      }
+      case "dog.cleared.v1" -> judgeHeat(data.path("limits"), pointer + "/limits", findings);
       case "programme.published.v1" -> ProgrammeRules.judge(data, pointer, findings);
       default -> {
         // The schema says it all.
@@ -47,7 +51,10 @@ final class EventRules {
   /** Judges the flat body of a request. */
   static void judgeRequest(String component, ObjectNode body, Findings findings) {
     switch (component) {
-      case "RegisterClub" -> judgeTimeZone(body, "", findings);
+      case "RegisterClub" -> {
+        judgeTimeZone(body, "", findings);
+        judgeHeat(body.path("careLimits"), "/careLimits", findings);
+      }
       case "AskForPlan" -> SetupRules.judgeSetup(body.path("setup"), "/setup", findings);
       case "IssueAccessKey" -> judgeScopes(body, findings);
       default -> {
@@ -76,6 +83,15 @@ final class EventRules {
       findings.broken(
           pointer + "/timeZone",
           "is not a time zone known here; give its IANA name, as in Europe/Lisbon");
+    }
+  }
+
+  /** A caution above the stop would never be heard. */
+  private static void judgeHeat(JsonNode limits, String pointer, Findings findings) {
+    JsonNode caution = limits.path("heatCaution");
+    JsonNode stop = limits.path("heatStop");
+    if (caution.isNumber() && stop.isNumber() && caution.doubleValue() > stop.doubleValue()) {
+      findings.broken(pointer + "/heatCaution", "must not be above heatStop");
     }
   }
 

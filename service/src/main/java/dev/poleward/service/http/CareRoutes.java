@@ -27,13 +27,14 @@ final class CareRoutes {
   Answer care(Call call) {
     return dogs.read(
         call,
-        Set.of("temperature", "humidity", "sky"),
+        Set.of("temperature", "humidity", "sky", "footing"),
         (parameters, day) -> {
           Conditions conditions =
               new Conditions(
                   parameters.number("temperature", CELSIUS_MIN, CELSIUS_MAX),
                   parameters.number("humidity", 0, PERCENT_MAX),
-                  parameters.oneOf("sky", Conditions.Sky.class));
+                  parameters.oneOf("sky", Conditions.Sky.class),
+                  parameters.oneOf("footing", Conditions.Footing.class));
           // The last instant of the day: what was run on it counts, and tomorrow is another day.
           Instant at = day.end().minusNanos(1);
           return dog -> {

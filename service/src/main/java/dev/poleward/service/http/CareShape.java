@@ -20,6 +20,7 @@ final class CareShape {
         .put("poles", permit.polesMax())
         .put("gaps", permit.gapsMax())
         .put("sharpBends", permit.sharpBendsMax())
+        .put("barHeight", permit.barHeightMax())
         .put(
             "load",
             new Writing()
@@ -52,6 +53,7 @@ final class CareShape {
         .put("sharpBendsPerSession", limits.sharpBendsPerSession())
         .put("polesYoung", limits.polesYoung())
         .put("gapsYoung", limits.gapsYoung())
+        .put("barHeightYoung", limits.barHeightYoung())
         .put("easeBackDays", limits.easeBackDays())
         .put("heatCaution", limits.heatCaution())
         .put("heatStop", limits.heatStop())

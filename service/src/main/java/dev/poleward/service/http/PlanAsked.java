@@ -67,6 +67,11 @@ record PlanAsked(
         said.has("humidity") ? said.get("humidity").doubleValue() : null,
         said.has("sky")
             ? said.get("sky").textValue().equals("sun") ? Conditions.Sky.SUN : Conditions.Sky.SHADE
+            : null,
+        said.has("footing")
+            ? said.get("footing").textValue().equals("wet")
+                ? Conditions.Footing.WET
+                : Conditions.Footing.DRY
             : null);
   }
 

@@ -142,7 +142,7 @@ final class PlanRoutes {
             standing,
             session,
             RewardSteps.of(history.reading(), reps),
-            permit);
+            permit.planned(session.poles()));
     return new PlanIssued(plan, dog, Documents.read(document));
   }
 

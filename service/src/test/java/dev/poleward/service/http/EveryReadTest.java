@@ -234,6 +234,7 @@ class EveryReadTest {
           "/access-keys",
           "/dogs/{dog}/progress",
           "/dogs/{dog}/angle-mastery",
+          "/dogs/{dog}/care",
           "/dogs/{dog}/outlook",
           "/dogs/{dog}/starting-stage",
           "/dogs/{dog}/homework",
