@@ -34,7 +34,8 @@ public record CareLimits(
     int heatStop) {
 
   /** Where a club says nothing. */
-  public static final CareLimits USUAL = new CareLimits(18, 24, 90, 240, 50, 10, 4, 24, 0.1, 14, 24, 32);
+  public static final CareLimits USUAL =
+      new CareLimits(18, 24, 90, 240, 50, 10, 4, 24, 0.1, 14, 24, 32);
 
   /** The limits of a club whose settings say so much; numbers that cannot be are passed over. */
   public static CareLimits of(Map<String, Object> settings) {

@@ -7,6 +7,7 @@ import dev.poleward.domain.care.Conditions;
 import dev.poleward.domain.event.AimEvent.TrialRun;
 import dev.poleward.domain.event.TrainingEvent;
 import dev.poleward.domain.judgement.DrillCounts;
+import dev.poleward.domain.judgement.FaultReview;
 import dev.poleward.domain.mastery.MasteryCurve;
 import dev.poleward.domain.mastery.MasteryQuestion;
 import dev.poleward.domain.outlook.ClubReading;
@@ -35,6 +36,7 @@ import dev.poleward.domain.record.SuspectedDuplicates;
 import dev.poleward.domain.record.View;
 import dev.poleward.domain.record.Waiting;
 import java.time.Duration;
+import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -136,6 +138,8 @@ public final class EveryAnswer {
               MasteryCurve.of(reps, question, CurveQuestions.AGED_TO));
         }
         answers.put("drills that dog " + id + " ran", DrillCounts.of(reps));
+        answers.put(
+            "faults of dog " + id, FaultReview.of(reps, Instant.EPOCH, CurveQuestions.AGED_TO));
         ProgrammesFollowed followed = ProgrammesFollowed.of(id, registry);
         answers.put("programmes of dog " + id, followed);
         if (!reps.isEmpty()) {

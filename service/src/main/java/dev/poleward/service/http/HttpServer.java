@@ -148,7 +148,7 @@ public final class HttpServer implements AutoCloseable {
         new PlanReads(reads, placed));
     DogReads dogs = new DogReads(reads, placed, days);
     addOutlook(routes, new OutlookRoutes(dogs), new AimRoutes(dogs));
-    routes.get("/v1/clubs/{club}/dogs/{dog}/care", new CareRoutes(dogs)::care);
+    addHabits(routes, new CareRoutes(dogs), new HabitRoutes(dogs));
     return routes;
   }
 
@@ -244,6 +244,13 @@ public final class HttpServer implements AutoCloseable {
     routes
         .post("/v1/clubs/{club}/dogs/{dog}/plans", plans::post)
         .get("/v1/clubs/{club}/plans/{plan}", reads::plan);
+  }
+
+  private static void addHabits(Routes routes, CareRoutes care, HabitRoutes habits) {
+    routes
+        .get("/v1/clubs/{club}/dogs/{dog}/care", care::care)
+        .get("/v1/clubs/{club}/dogs/{dog}/faults", habits::faults)
+        .get("/v1/clubs/{club}/dogs/{dog}/reward-fade", habits::rewardFade);
   }
 
   private static void addOutlook(Routes routes, OutlookRoutes outlook, AimRoutes aims) {

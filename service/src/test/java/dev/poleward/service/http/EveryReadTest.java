@@ -235,6 +235,8 @@ class EveryReadTest {
           "/dogs/{dog}/progress",
           "/dogs/{dog}/angle-mastery",
           "/dogs/{dog}/care",
+          "/dogs/{dog}/faults",
+          "/dogs/{dog}/reward-fade",
           "/dogs/{dog}/outlook",
           "/dogs/{dog}/starting-stage",
           "/dogs/{dog}/homework",
