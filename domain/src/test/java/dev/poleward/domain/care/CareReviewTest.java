@@ -304,7 +304,8 @@ class CareReviewTest {
 
   @Test
   void heatIsGraded() {
-    assertThat(ids(permit(List.of(), warm(15), GROWN))).containsExactly("alternate-sides");
+    assertThat(ids(permit(List.of(), warm(15), GROWN)))
+        .containsExactly("alternate-sides", "pressure");
     assertThat(ids(permit(List.of(), warm(22), GROWN))).contains("warm");
     assertThat(ids(permit(List.of(), warm(25), GROWN))).contains("hot");
     assertThat(permit(List.of(), warm(25), GROWN).gapsMax()).isEqualTo(45);

@@ -63,6 +63,8 @@ class FormTest {
         "club.settings-changed.v1 | {} | /data | must say something: at least one of name, timeZone, careLimits, defaults",
         "club.settings-changed.v1 | {'defaults':{'1':2}} | /data/defaults/1 | is not a name for a setting: a letter, then at most 63 letters and digits",
         "club.settings-changed.v1 | {'defaults':{'a':[]}} | /data/defaults/a | must be a number, true or false or text",
+        "club.settings-changed.v1 | {'careLimits':{'heatCaution':30,'heatStop':28}} | /data/careLimits/heatCaution | must not be above heatStop",
+        "dog.cleared.v1 | {'dog':'a','limits':{'heatCaution':30,'heatStop':28}} | /data/limits/heatCaution | must not be above heatStop",
         "handler.registered.v1 | {'handler':'a'} | /data/name | is required",
         "ground.registered.v1 | {'ground':'a','length':0} | /data/length | must be above 0 and at most 1000",
         "session.closed.v1 | null | /data | must be an object",
@@ -113,6 +115,21 @@ class FormTest {
             "/7/data/setup/spacing",
             "/7/data/setup/angle",
             "/7/data/x");
+  }
+
+  @Test
+  void everyFaultOfCareLimitsIsToldAtOnce() {
+    String limits =
+        "{'careLimits':{'poles':1,'gapsPerWeek':10001,'barHeightYoung':1.5,'heatCaution':40,'heatStop':30,'gaps':9}}";
+
+    assertThat(faults(event("club.settings-changed.v1", limits)))
+        .extracting(Fault::pointer)
+        .containsExactlyInAnyOrder(
+            "/data/careLimits/poles",
+            "/data/careLimits/gapsPerWeek",
+            "/data/careLimits/barHeightYoung",
+            "/data/careLimits/heatCaution",
+            "/data/careLimits/gaps");
   }
 
   @Test

@@ -6,6 +6,8 @@ import static org.hamcrest.Matchers.empty;
 import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.hasItem;
 import static org.hamcrest.Matchers.hasItems;
+import static org.hamcrest.Matchers.hasKey;
+import static org.hamcrest.Matchers.not;
 
 import dev.poleward.service.Club;
 import dev.poleward.service.SharedService;
@@ -110,10 +112,46 @@ class CareTest {
   }
 
   @Test
+  void onWetGroundNoPlanHasSharpBends() {
+    care(DAY + "&footing=wet")
+        .statusCode(200)
+        .body("sharpBends", equalTo(0))
+        .body("gaps", equalTo(90))
+        .body("notes.id", hasItem("wet-ground"));
+
+    club.given()
+        .header("Content-Type", "application/json")
+        .body(json("{'id':'i-1','time':'2026-05-04T17:00:00Z','conditions':{'footing':'wet'}}"))
+        .post(club.path("/dogs/juniper/plans"))
+        .then()
+        .statusCode(201)
+        .body("drills", not(empty()))
+        .body("notes.id", hasItem("wet-ground"));
+  }
+
+  @Test
+  void aYoungDogsBarsAreLow() {
+    club.record(
+        event(
+            "dog-newt",
+            "dog.registered.v1",
+            "2026-05-01T18:00:00Z",
+            "{'dog':'newt','callName':'Newt'}"));
+
+    club.given()
+        .get(club.path("/dogs/newt/care?" + DAY))
+        .then()
+        .statusCode(200)
+        .body("barHeight", equalTo(0.1f))
+        .body("notes.id", hasItem("age-unknown"));
+    care(DAY).statusCode(200).body("$", not(hasKey("barHeight")));
+  }
+
+  @Test
   void everyFaultOfAQuestionIsToldAtOnce() {
-    care("temperature=hot&humidity=101&sky=grey&wind=3")
+    care("temperature=hot&humidity=101&sky=grey&footing=ice&wind=3")
         .statusCode(400)
-        .body("errors.parameter", hasItems("temperature", "humidity", "sky", "wind"));
+        .body("errors.parameter", hasItems("temperature", "humidity", "sky", "footing", "wind"));
   }
 
   /** A dog of unknown age is not sent to sharp bends or long lines to find out what it can. */
@@ -130,6 +168,7 @@ class CareTest {
         .get(club.path("/dogs/newt/starting-stage?" + DAY))
         .then()
         .statusCode(200)
+        .body("next", not(empty()))
         .body("next.findAll { it.drill.poles > 4 }", empty())
         .body("next.findAll { it.drill.angle > 60 || it.drill.angle < -60 }", empty());
   }
