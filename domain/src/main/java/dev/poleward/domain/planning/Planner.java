@@ -131,14 +131,14 @@ public final class Planner {
     }
   }
 
-  /** What changes least from the block before, or from what stands; of those the first. */
+  /** What changes least from the block before; of those the first. */
   private Drill nearest(List<Drill> drills) {
-    Drill before =
-        blocks.isEmpty() ? ground.available().stands() : blocks.getLast().drill().drill();
-    return before == null
+    return blocks.isEmpty()
         ? drills.getFirst()
         : drills.stream()
-            .min(Comparator.comparingInt(drill -> OneChange.between(drill, before)))
+            .min(
+                Comparator.comparingInt(
+                    drill -> OneChange.between(drill, blocks.getLast().drill().drill())))
             .orElseThrow();
   }
 

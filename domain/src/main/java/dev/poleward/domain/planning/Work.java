@@ -12,6 +12,7 @@ import dev.poleward.domain.programme.StageOrder;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A rung that has its turn, with the drills of it that the session allows.
@@ -29,9 +30,12 @@ record Work(PoolStanding standing, List<Drill> drills, double expected) {
 
   private static final double REPS_FAR = 1_000;
 
-  private static final Comparator<Work> SOONEST =
-      Comparator.comparingDouble(Work::repsToDecide)
-          .thenComparing(work -> work.standing.pool().rung());
+  /** Of what is decided as soon, what moves least of what stands; then by rung. */
+  private static Comparator<Work> soonest(@Nullable Drill stands) {
+    return Comparator.comparingDouble(Work::repsToDecide)
+        .thenComparingInt(work -> OneChange.onGround(work.drills.getFirst(), stands))
+        .thenComparing(work -> work.standing.pool().rung());
+  }
 
   /** All that has its turn: what is decided soonest first. */
   static List<Work> of(DogStanding dog, Ground ground, CleanForecast forecast) {
@@ -45,7 +49,7 @@ record Work(PoolStanding standing, List<Drill> drills, double expected) {
             .forEach(all::add);
       }
     }
-    all.sort(SOONEST);
+    all.sort(soonest(ground.available().stands()));
     return all;
   }
 

@@ -73,6 +73,15 @@ public record RunUp(LeadIn leadIn, @Nullable BackChainStep step, @Nullable JumpT
     };
   }
 
+  /** How a dog comes from what stands before the poles when nothing else is said: straight. */
+  public static RunUp over(LeadIn leadIn) {
+    return switch (leadIn) {
+      case NONE -> BARE;
+      case TUNNEL -> TUNNEL;
+      case JUMP -> STRAIGHT;
+    };
+  }
+
   /** What the dog does: poles alone count as no lead-in. */
   RunUp asRun() {
     return step == BackChainStep.POLES_ONLY ? BARE : this;

@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
 /** What every plan promises, over simulated dogs from their first rep on. */
@@ -166,6 +167,41 @@ class PlannerTest {
     assertThat(made(straight))
         .flatExtracting(made -> made.plan().blocks())
         .allMatch(block -> block.drill().drill().rung().size() == 0);
+  }
+
+  @Test
+  void ofWhatIsAsGoodTheFirstMovesLeastOfWhatStands() {
+    int nearer = 0;
+    int farther = 0;
+    for (long seed = 1; seed <= DOGS; seed++) {
+      SimulatedPupil pupil = new SimulatedPupil(seed);
+      for (int session = 0; session < SESSIONS; session++) {
+        Drill usual = first(pupil, null);
+        for (Drill stands : solid(pupil.standing())) {
+          int moved = OneChange.onGround(first(pupil, stands), stands);
+          int otherwise = OneChange.onGround(usual, stands);
+          nearer += moved < otherwise ? 1 : 0;
+          farther += moved > otherwise ? 1 : 0;
+        }
+        pupil.run(pupil.plan(LIMITS));
+      }
+    }
+    assertThat(farther).isZero();
+    assertThat(nearer).isPositive();
+  }
+
+  /** One of each rung. */
+  private static List<Drill> solid(DogStanding dog) {
+    return dog.pools().stream()
+        .filter(PoolStanding::isSolid)
+        .map(pool -> pool.pool().drills().getFirst())
+        .toList();
+  }
+
+  private static Drill first(SimulatedPupil pupil, @Nullable Drill stands) {
+    Available available = new Available(true, true, 24, stands);
+    SessionPlan plan = Planner.plan(pupil.standing(), pupil.forecast(), available, LIMITS);
+    return plan.blocks().getFirst().drill().drill();
   }
 
   @Test

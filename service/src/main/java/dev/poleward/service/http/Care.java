@@ -1,13 +1,19 @@
 package dev.poleward.service.http;
 
 import dev.poleward.domain.care.CareLimits;
+import dev.poleward.domain.care.CarePermit;
 import dev.poleward.domain.care.CareQuestion;
+import dev.poleward.domain.care.CareReview;
 import dev.poleward.domain.care.Conditions;
+import dev.poleward.domain.judgement.StandingHistory;
+import dev.poleward.domain.programme.ProgrammesFollowed;
 import dev.poleward.domain.record.ClubRecord;
 import dev.poleward.domain.record.Registry;
+import dev.poleward.service.http.DogReads.Seen;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -15,6 +21,17 @@ import java.util.Optional;
 final class Care {
 
   private Care() {}
+
+  /** What a dog that is read may be asked for. */
+  static CarePermit review(Seen dog, CareQuestion question) {
+    List<Instant> slips =
+        StandingHistory.of(
+                dog.reps(), ProgrammesFollowed.of(dog.dog(), dog.registry()), dog.view().asOf())
+            .reading()
+            .standing(question.at())
+            .slips();
+    return CareReview.of(dog.known(), dog.reps(), slips, question);
+  }
 
   static CareQuestion question(Registry registry, Conditions conditions, Instant at) {
     Optional<ClubRecord> club = registry.club();

@@ -1,13 +1,8 @@
 package dev.poleward.service.http;
 
 import dev.poleward.domain.care.CareQuestion;
-import dev.poleward.domain.care.CareReview;
 import dev.poleward.domain.care.Conditions;
-import dev.poleward.domain.judgement.StandingHistory;
-import dev.poleward.domain.programme.ProgrammesFollowed;
-import dev.poleward.service.http.DogReads.Seen;
 import java.time.Instant;
-import java.util.List;
 import java.util.Set;
 
 /** What a dog may be asked for. Safe for use by many threads. */
@@ -40,21 +35,8 @@ final class CareRoutes {
           return dog -> {
             CareQuestion question = Care.question(dog.registry(), conditions, at);
             return Answer.json(
-                200,
-                CareShape.of(
-                    dog.asked(),
-                    day,
-                    question.limits(),
-                    CareReview.of(dog.known(), dog.reps(), slips(dog, at), question)));
+                200, CareShape.of(dog.asked(), day, question.limits(), Care.review(dog, question)));
           };
         });
-  }
-
-  private static List<Instant> slips(Seen dog, Instant at) {
-    return StandingHistory.of(
-            dog.reps(), ProgrammesFollowed.of(dog.dog(), dog.registry()), dog.view().asOf())
-        .reading()
-        .standing(at)
-        .slips();
   }
 }

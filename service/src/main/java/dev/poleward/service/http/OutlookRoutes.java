@@ -3,6 +3,7 @@ package dev.poleward.service.http;
 import com.github.benmanes.caffeine.cache.Cache;
 import com.github.benmanes.caffeine.cache.Caffeine;
 import dev.poleward.domain.care.CarePermit;
+import dev.poleward.domain.care.CareQuestion;
 import dev.poleward.domain.care.CareReview;
 import dev.poleward.domain.care.Conditions;
 import dev.poleward.domain.judgement.StandingHistory;
@@ -129,17 +130,16 @@ final class OutlookRoutes {
   }
 
   /**
-   * What the dog may run for its age and its health. The load of the day is another matter: it
-   * passes.
+   * What the dog may run for its age and its health, signs that something may hurt among them. The
+   * load of the day is another matter: it passes.
    */
   private static Predicate<Drill> allowed(Seen dog, LocalDay day) {
-    CarePermit permit =
-        CareReview.of(
-            dog.known(),
-            List.of(),
-            List.of(),
-            Care.question(dog.registry(), Conditions.NOT_SAID, day.end().minusNanos(1)));
-    return Limits.of(1, permit, Set.of(EntrySide.values()), false)::allow;
+    CareQuestion question =
+        Care.question(dog.registry(), Conditions.NOT_SAID, day.end().minusNanos(1));
+    CarePermit rested = CareReview.of(dog.known(), List.of(), List.of(), question);
+    boolean angleWork = Care.review(dog, question).angleWork();
+    Set<EntrySide> sides = angleWork ? Set.of(EntrySide.values()) : Set.of();
+    return Limits.of(1, rested, sides, false)::allow;
   }
 
   private Panel panel(Programme programme) {

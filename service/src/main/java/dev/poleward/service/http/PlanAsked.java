@@ -56,7 +56,7 @@ record PlanAsked(
     Setup stands = SetupCodec.read(said);
     return new Drill(
         stands.poles(),
-        new RunUp(stands.leadIn(), null, null),
+        RunUp.over(stands.leadIn()),
         new Rung(stands.approach() == null ? EntryAngle.STRAIGHT : stands.approach().entry()),
         new Handling(Manoeuvre.ALONGSIDE, null, null));
   }

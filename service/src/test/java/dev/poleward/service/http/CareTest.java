@@ -4,6 +4,7 @@ import static dev.poleward.service.http.Said.event;
 import static dev.poleward.service.http.Said.json;
 import static org.hamcrest.Matchers.empty;
 import static org.hamcrest.Matchers.equalTo;
+import static org.hamcrest.Matchers.everyItem;
 import static org.hamcrest.Matchers.hasItem;
 import static org.hamcrest.Matchers.hasItems;
 import static org.hamcrest.Matchers.hasKey;
@@ -145,6 +146,38 @@ class CareTest {
         .body("barHeight", equalTo(0.1f))
         .body("notes.id", hasItem("age-unknown"));
     care(DAY).statusCode(200).body("$", not(hasKey("barHeight")));
+  }
+
+  @Test
+  void aDogThatHopsWhereItStrodeHasNoAngleWorkUntilItIsCleared() {
+    String run = ",'setup':{'poles':3,'spacing':0.6,'leadIn':'none','angle':0},'stride':'%s'";
+    for (int i = 0; i < 20; i++) {
+      club.record(
+          Said.rep(
+              "r-" + i,
+              "s-1",
+              "juniper",
+              "18:%02d:00".formatted(5 + i),
+              run.formatted(i < 17 ? "single" : "hop")));
+    }
+
+    care(DAY)
+        .statusCode(200)
+        .body("mayTrain", equalTo(true))
+        .body("angleWork", equalTo(false))
+        .body("sharpBends", equalTo(0))
+        .body("notes[0].id", equalTo("have-it-looked-at"));
+    club.given()
+        .header("Content-Type", "application/json")
+        .body(json("{'id':'i-1','time':'2026-05-05T17:00:00Z'}"))
+        .post(club.path("/dogs/juniper/plans"))
+        .then()
+        .statusCode(201)
+        .body("drills", not(empty()))
+        .body("drills.angle", everyItem(equalTo(0)));
+
+    club.record(event("clear-1", "dog.cleared.v1", "2026-05-04T19:00:00Z", "{'dog':'juniper'}"));
+    care(DAY).statusCode(200).body("angleWork", equalTo(true));
   }
 
   @Test

@@ -155,6 +155,27 @@ class PlanTest {
   }
 
   @Test
+  void whateverStandsAPlanCanBeMade() {
+    List<String> setups =
+        List.of(
+            "'leadIn':'none'",
+            "'leadIn':'jump','angle':0",
+            "'leadIn':'jump','clock':'1:30'",
+            "'leadIn':'tunnel','angle':-45");
+    for (int i = 0; i < setups.size(); i++) {
+      ask("{'id':'i-%d','time':'2026-05-04T17:00:00Z','setup':{'poles':4,'spacing':0.6,%s}}"
+              .formatted(i, setups.get(i)))
+          .then()
+          .statusCode(201)
+          .body("drills", not(empty()));
+    }
+    ask("{'id':'i-9','setup':{'poles':4,'spacing':0.6,'leadIn':'tunnel'},'conditions':{'footing':'ice'}}")
+        .then()
+        .statusCode(400)
+        .body("errors.pointer", hasItems("/setup/angle", "/conditions/footing"));
+  }
+
+  @Test
   void otherDogsAndOtherKeysHaveNoPlans() {
     club.given()
         .header("Content-Type", "application/json")
