@@ -195,7 +195,7 @@ final class GeneratedTalk {
   }
 
   ClubSettingsChanged settingsChanged() {
-    String limit = pick.of(List.of("gapsPerSession", "sessionsPerWeek", "ageMonths"));
+    String limit = pick.of(List.of("gapsPerSession", "easeBackDays", "ageMonths"));
     return new ClubSettingsChanged(
         pick.sometimes(3, () -> "Saltmarsh " + pick.below(3)),
         pick.sometimes(3, () -> pick.of(List.of("Europe/Lisbon", "Europe/Oslo"))),
