@@ -5,6 +5,7 @@ import dev.poleward.domain.programme.MovingOnRule;
 import dev.poleward.load.figures.Arguments;
 import dev.poleward.load.figures.Report;
 import dev.poleward.load.figures.TimeLimit;
+import dev.poleward.load.judgement.BlockWatch;
 import dev.poleward.load.judgement.FixedWatch;
 import dev.poleward.load.judgement.RisingWatch;
 import dev.poleward.load.judgement.Slipping;
@@ -127,6 +128,10 @@ public final class ErrorRates {
       slipping(report, "%d of %d".formatted(fixed[0], fixed[1]), window, between);
       asOftenWrong(report, between);
     }
+    Supplier<Watch> blocks = () -> new BlockWatch(8, 10);
+    double between = Slipping.atOnce(blocks, SOLID, dogs, seed).mean();
+    slipping(report, "8 of 10, each ten looked at once", blocks, between);
+    asOftenWrong(report, between);
     SlipWatch usual = SlipWatch.USUAL;
     slipping(
         report,

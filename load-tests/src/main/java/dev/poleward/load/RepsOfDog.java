@@ -15,11 +15,12 @@ import java.io.IOException;
 import java.time.Instant;
 import java.util.List;
 import java.util.SplittableRandom;
+import java.util.UUID;
 
 /**
  * All reps of a dog with a long record, each placed by the setup that stood and by its corrections:
  * as the first read after something new in the club, and as a read of what is known already; and
- * the curve and the progress that are made of them.
+ * what is made of them: the curve, the progress, care, and plans, which are recorded each time.
  */
 public final class RepsOfDog {
 
@@ -31,6 +32,10 @@ public final class RepsOfDog {
   private static final String CURVE_ROUTE = "/v1/clubs/{club}/dogs/{dog}/angle-mastery";
   private static final String PROGRESS = "/dogs/" + DOG + "/progress";
   private static final String PROGRESS_ROUTE = "/v1/clubs/{club}/dogs/{dog}/progress";
+  private static final String PLANS = "/dogs/" + DOG + "/plans";
+  private static final String PLANS_ROUTE = "/v1/clubs/{club}/dogs/{dog}/plans";
+  private static final String CARE = "/dogs/" + DOG + "/care";
+  private static final String CARE_ROUTE = "/v1/clubs/{club}/dogs/{dog}/care";
   private static final String BARE = "/health/live";
 
   /** Something that is read. */
@@ -110,6 +115,8 @@ public final class RepsOfDog {
     Read all = some -> some.all(LIST, "reps");
     Read curve = some -> some.get(CURVE).orThrow();
     Read progress = some -> some.get(PROGRESS).orThrow();
+    Read care = some -> some.get(CARE).orThrow();
+    Read plan = some -> some.post(PLANS, "{\"id\":\"%s\"}".formatted(UUID.randomUUID())).orThrow();
     Read bare = some -> some.getPath(BARE).orThrow();
     for (int i = 0; i < warmUps; i++) {
       somethingNew();
@@ -117,6 +124,8 @@ public final class RepsOfDog {
       all.once(client);
       curve.once(client);
       progress.once(client);
+      care.once(client);
+      plan.once(client);
     }
     afterNews("first page, after something new", ROUTE, page);
     timed("first page, again", ROUTE, repetitions, page);
@@ -126,6 +135,10 @@ public final class RepsOfDog {
     timed("curve, again", CURVE_ROUTE, rememberedRepetitions, curve);
     afterNews("progress, after something new", PROGRESS_ROUTE, progress);
     timed("progress, again", PROGRESS_ROUTE, rememberedRepetitions, progress);
+    afterNews("care, after something new", CARE_ROUTE, care);
+    timed("care, again", CARE_ROUTE, rememberedRepetitions, care);
+    afterNews("plan, made and recorded, after something new", PLANS_ROUTE, plan);
+    timed("plan, made and recorded, one after the other", PLANS_ROUTE, repetitions, plan);
     timed("bare route " + BARE, BARE, rememberedRepetitions, bare);
     timed("curve, once more", CURVE_ROUTE, rememberedRepetitions, curve);
     timed("bare route, once more", BARE, rememberedRepetitions, bare);
