@@ -27,6 +27,7 @@ final class Course {
       List.of(
           new Handling(Manoeuvre.ALONGSIDE, DogSide.LEFT),
           new Handling(Manoeuvre.ALONGSIDE, DogSide.RIGHT),
+          new Handling(Manoeuvre.SEND, null),
           new Handling(Manoeuvre.RECALL, null));
 
   private static final List<Handling> BEHIND_SOMETHING =

@@ -38,17 +38,32 @@ record Sight(String what, String path, String form, String file) {
             "/dogs/juniper/angle-mastery?poles=4&level=0.9",
             JSON,
             ""),
-        new Sight("where Sorrel stands, and what it ran", "/dogs/sorrel/progress", JSON, ""),
+        new Sight(
+            "where Sorrel stands, and what it ran",
+            "/dogs/sorrel/progress",
+            JSON,
+            "sorrel-progress.json"),
+        new Sight(
+            "what Bracken may be asked for on a warm day",
+            "/dogs/bracken/care?temperature=23&humidity=60&sky=sun",
+            JSON,
+            ""),
+        new Sight("which faults Tansy makes, and where", "/dogs/tansy/faults", JSON, ""),
+        new Sight("how Wren's rewards fade", "/dogs/wren/reward-fade", JSON, "wren-rewards.json"),
         new Sight("how long Juniper will need", "/dogs/juniper/outlook", JSON, ""),
         new Sight(
             "Wren's season, month by month", "/dogs/wren/season", "text/csv", "wren-season.csv"),
         new Sight("reps that two phones may have logged", "/suspected-duplicates", JSON, ""),
         new Sight("Wren's reps, for a spreadsheet", "/dogs/wren/reps", "text/csv", "wren.csv"),
         new Sight("what waits for something nobody has told yet", "/waiting", JSON, ""),
-        new Sight("the last class as it stands", "/sessions/" + session, JSON, ""),
+        new Sight("the last class as it stands", "/sessions/" + session, JSON, "class.json"),
         new Sight("the record, event by event", "/events?after=0&limit=3", JSON, ""),
         new Sight("its fingerprint", "/digest", JSON, ""),
-        new Sight("what can be asked and sent, for programs", ROOT + "openapi.yaml", "*/*", ""));
+        new Sight(
+            "what can be asked and sent, for programs",
+            ROOT + "openapi.yaml",
+            "*/*",
+            "openapi.yaml"));
   }
 
   /** Where it is. */

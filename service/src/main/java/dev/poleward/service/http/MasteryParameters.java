@@ -89,7 +89,7 @@ record MasteryParameters(
     return parameters.says("halfLifeDays", "none")
         ? null
         : or(
-            parameters.number("halfLifeDays", HALF_LIFE_DAYS_MIN, HALF_LIFE_DAYS_MAX),
+            parameters.number("halfLifeDays", HALF_LIFE_DAYS_MIN, HALF_LIFE_DAYS_MAX, ", or none"),
             MasteryQuestion.DEFAULT_HALF_LIFE_DAYS);
   }
 

@@ -130,6 +130,15 @@ final class Parameters {
 
   /** A number; null when none is given. */
   @Nullable Double number(String name, double least, double most) {
+    return number(name, least, most, "");
+  }
+
+  /**
+   * A number; null when none is given.
+   *
+   * @param besides what else could have been said, for whoever said neither
+   */
+  @Nullable Double number(String name, double least, double most, String besides) {
     String text = value(name);
     if (text == null) {
       return null;
@@ -140,7 +149,9 @@ final class Parameters {
         return number;
       }
     }
-    faults.add(new Fault(name, "must be a number from " + written(least) + " to " + written(most)));
+    faults.add(
+        new Fault(
+            name, "must be a number from " + written(least) + " to " + written(most) + besides));
     return null;
   }
 

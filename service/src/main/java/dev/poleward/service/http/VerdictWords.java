@@ -58,9 +58,13 @@ final class VerdictWords {
     String soFar =
         "%d of %d clean so far; %s."
             .formatted(evidence.clean(), reps(evidence), cleanReps(judgement));
+    return soFar + notCleanYet(judgement);
+  }
+
+  private static String notCleanYet(RungJudgement judgement) {
     return judgement.missing().isEmpty()
-        ? soFar
-        : soFar + " Not clean yet: " + TrainersWords.handlings(judgement.missing()) + ".";
+        ? ""
+        : " Not clean yet: " + TrainersWords.handlings(judgement.missing()) + ".";
   }
 
   /** {@code 4 more clean reps would decide}. */
@@ -84,7 +88,11 @@ final class VerdictWords {
       case DUE -> what + ": solid, but not practised for long; refresh it with a few easy reps.";
       case EASIER -> what + ": easier than what went wrong last, and solid; start here.";
       case FRONTIER ->
-          what + ": next to be learned; about " + share + " of the reps can be expected clean.";
+          what
+              + ": next to be learned; about "
+              + share
+              + " of the reps can be expected clean."
+              + notCleanYet(next.standing().judgement());
       case PROBE -> what + ": a look ahead; failing it costs nothing.";
     };
   }

@@ -25,6 +25,12 @@ import org.jspecify.annotations.Nullable;
  */
 final class ClockFace {
 
+  /** Narrower bars would be all interval; the plot has theirs. */
+  private static final double INTERVAL_FROM_BAR_WIDTH = 4;
+
+  private static final double ARROW_DEGREES = 10;
+  private static final double ARROW_HEAD_DEGREES = 5;
+
   /** Widest bar, to either side of its direction. */
   private static final double BAR_HALF_DEGREES_MAX = 5.5;
 
@@ -170,6 +176,9 @@ final class ClockFace {
     double barWidth = 2 * Math.toRadians(half) * barRadius(observed.value());
     double white = Math.min(Pen.LIMITS.width(), barWidth * 0.6);
     double black = Math.min(Pen.WHISKER.width(), barWidth * 0.3);
+    if (barWidth < INTERVAL_FROM_BAR_WIDTH) {
+      return;
+    }
     Point2D lower = dial.at(degrees, barRadius(observed.lower()));
     Point2D upper = dial.at(degrees, barRadius(observed.upper()));
     sheet.line(
@@ -249,20 +258,34 @@ final class ClockFace {
     }
   }
 
-  /** An arc from limit to limit; where there is none it ends at the threshold itself. */
+  /** An arc from limit to limit; towards one that does not exist, an arrow. */
   private void drawLimits(int sign, @Nullable Double lower, double at, @Nullable Double upper) {
     double radius = thresholdsFrom + THRESHOLDS / 2;
-    double from = lower == null ? at : Math.max(0, lower);
-    double to = upper == null ? at : Math.min(179, upper);
-    if (from != to) {
-      sheet.draw(dial.arc(sign * from, sign * to, radius), Ink.BLACK, Pen.LIMITS);
-    }
-    if (lower != null) {
+    double from = lower == null ? Math.max(0, at - ARROW_DEGREES) : Math.max(0, lower);
+    double to = upper == null ? Math.min(179, at + ARROW_DEGREES) : Math.min(179, upper);
+    sheet.draw(dial.arc(sign * from, sign * to, radius), Ink.BLACK, Pen.LIMITS);
+    if (lower == null) {
+      drawArrow(sign * from, -sign, radius);
+    } else {
       drawStop(sign * from, radius);
     }
-    if (upper != null) {
+    if (upper == null) {
+      drawArrow(sign * to, sign, radius);
+    } else {
       drawStop(sign * to, radius);
     }
+  }
+
+  private void drawArrow(double degrees, int towards, double radius) {
+    Point2D tip = dial.at(degrees + towards * ARROW_HEAD_DEGREES, radius);
+    Point2D outer = dial.at(degrees, radius + 7);
+    Point2D inner = dial.at(degrees, radius - 7);
+    Path2D head = new Path2D.Double();
+    head.moveTo(tip.getX(), tip.getY());
+    head.lineTo(outer.getX(), outer.getY());
+    head.lineTo(inner.getX(), inner.getY());
+    head.closePath();
+    sheet.fill(head, Ink.BLACK);
   }
 
   private void drawStop(double degrees, double radius) {

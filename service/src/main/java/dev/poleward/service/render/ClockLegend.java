@@ -10,7 +10,8 @@ final class ClockLegend {
 
   static List<Legend.Entry> entries(MasteryWords words) {
     return List.of(
-        new Legend.Entry(ClockLegend::bar, "share seen, in % by the bar; line: 95% interval"),
+        new Legend.Entry(
+            ClockLegend::bar, words.shareSeen() + ", in % by the bar; line: 95% interval"),
         new Legend.Entry(
             ClockLegend::rim,
             "rim: fitted share, 100% outside, with 95% band; thin line: " + words.level()),

@@ -10,7 +10,8 @@ final class CurveLegend {
 
   static List<Legend.Entry> entries(MasteryWords words) {
     return List.of(
-        new Legend.Entry(CurveLegend::observed, "share seen, with 95% interval; larger: more reps"),
+        new Legend.Entry(
+            CurveLegend::observed, words.shareSeen() + ", with 95% interval; larger: weighs more"),
         new Legend.Entry(CurveLegend::fitted, "fitted curve with 95% band"),
         new Legend.Entry(
             (sheet, x, y) -> sheet.line(x - 20, y, x + 20, y, Ink.FAINT, Pen.DOTTED),

@@ -81,8 +81,10 @@ final class CurvePanel {
       drawFit(area);
       drawSteps(area);
       drawLevel(area);
+      ThresholdMark threshold = new ThresholdMark(sheet, words.levelShare(), area);
+      threshold.drawBehind(side.threshold());
       drawObserved(area);
-      new ThresholdMark(sheet, words.levelShare(), area).draw(side.threshold());
+      threshold.drawHead(side.threshold());
     }
     drawAxes(area);
     return drawAngles(area);
@@ -206,7 +208,7 @@ final class CurvePanel {
           area.y(point.observed().lower()),
           area.y(point.observed().value()),
           area.y(point.observed().upper()),
-          point.reps());
+          point.weight());
     }
   }
 }

@@ -134,22 +134,23 @@ final class MasteryWords {
           level()
               + " "
               + made()
-              + " up to "
+              + " at "
               + degrees(at.degrees())
-              + limits(at.lower(), at.upper());
+              + limits(at.lower(), at.upper(), side.points().getLast().angle().size());
       case Threshold.BeyondTried beyond ->
-          "Above "
+          "The curve is above "
               + level()
-              + " at every angle tried, up to "
+              + " up to "
               + degrees(beyond.greatestTried())
-              + limits(beyond.lower(), null);
+              + ", the greatest angle tried"
+              + limits(beyond.lower(), null, beyond.greatestTried());
       case Threshold.BelowTried below ->
-          "Below "
+          "The curve is below "
               + level()
-              + " at every angle tried, from "
+              + " from "
               + degrees(below.leastTried())
-              + " on"
-              + limits(null, below.upper());
+              + " on, the least angle tried"
+              + limits(null, below.upper(), side.points().getLast().angle().size());
       case Threshold.NotEnoughReps _ ->
           side.reps() == 0
               ? "Not tried yet"
@@ -158,7 +159,13 @@ final class MasteryWords {
     };
   }
 
-  private static String limits(@Nullable Double lower, @Nullable Double upper) {
+  /** Beyond the greatest angle tried no number is told: nothing was seen there. */
+  private static String limits(@Nullable Double lower, @Nullable Double upper, double tried) {
+    if (upper != null && upper > tried) {
+      return lower == null
+          ? ""
+          : " (" + degrees(lower) + GLUE + "to" + GLUE + "beyond" + GLUE + degrees(tried) + ")";
+    }
     if (lower != null && upper != null) {
       return " (" + degrees(lower) + GLUE + "to" + GLUE + degrees(upper) + ")";
     }
@@ -166,6 +173,11 @@ final class MasteryWords {
       return " (at" + GLUE + "least" + GLUE + degrees(lower) + ")";
     }
     return upper == null ? "" : " (at" + GLUE + "most" + GLUE + degrees(upper) + ")";
+  }
+
+  /** What a mark's height or a bar's length is. */
+  String shareSeen() {
+    return question.halfLifeDays() == null ? "share seen" : "share seen, recent reps count more";
   }
 
   /** A warning where the two shapes of one side disagree. */
@@ -231,7 +243,19 @@ final class MasteryWords {
         + " of "
         + point.reps()
         + " "
-        + made();
+        + made()
+        + ", "
+        + (question.halfLifeDays() == null ? "" : "weighted ")
+        + whole(point.observed().value())
+        + "% ("
+        + whole(point.observed().lower())
+        + "% to "
+        + whole(point.observed().upper())
+        + "%)";
+  }
+
+  private static long whole(double share) {
+    return Math.round(100 * share);
   }
 
   private static String leadIn(LeadIn leadIn) {

@@ -59,7 +59,14 @@ final class Sheet {
   boolean wordsIfFree(
       List<Rectangle2D> taken, String text, double x, double y, Hold hold, Type type, Ink ink) {
     Mark.Words words = words(text, text, x, y, hold, type, ink);
-    Rectangle2D box = Room.around(words);
+    Rectangle2D around = Room.around(words);
+    double apart = type.ascent() / 3;
+    Rectangle2D box =
+        new Rectangle2D.Double(
+            around.getX() - apart,
+            around.getY(),
+            around.getWidth() + 2 * apart,
+            around.getHeight());
     if (taken.stream().anyMatch(box::intersects)) {
       return false;
     }

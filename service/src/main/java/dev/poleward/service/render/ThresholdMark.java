@@ -1,7 +1,6 @@
 package dev.poleward.service.render;
 
 import dev.poleward.domain.mastery.Threshold;
-import dev.poleward.service.render.Mark.Hold;
 import java.awt.Shape;
 import java.awt.geom.Path2D;
 import org.jspecify.annotations.Nullable;
@@ -22,11 +21,13 @@ final class ThresholdMark {
     this.area = area;
   }
 
-  void draw(Threshold threshold) {
+  /** What lies behind the reps, so that it hides none: the limits, and a line down. */
+  void drawBehind(Threshold threshold) {
     switch (threshold) {
       case Threshold.Estimated at -> {
         limits(at.lower(), at.degrees(), at.upper());
-        drop(at.degrees());
+        double x = area.x(at.degrees());
+        sheet.line(x, area.y(level), x, area.bottom(), Ink.BLACK, Pen.WHISKER);
       }
       case Threshold.BeyondTried beyond -> limits(beyond.lower(), beyond.greatestTried(), null);
       case Threshold.BelowTried below -> limits(null, below.leastTried(), below.upper());
@@ -34,14 +35,21 @@ final class ThresholdMark {
     }
   }
 
+  /** The threshold itself; how many degrees it is, the head of the panel says. */
+  void drawHead(Threshold threshold) {
+    if (threshold instanceof Threshold.Estimated at) {
+      diamond(sheet, area.x(at.degrees()), area.y(level));
+    }
+  }
+
   /** The threshold itself: hollow, so that it is told from reps. */
   static void diamond(Sheet sheet, double x, double y) {
-    Shape diamond = SideStyle.GAP.marker(x, y, 6);
+    Shape diamond = SideStyle.GAP.marker(x, y, 5.5);
     sheet.fill(diamond, Ink.PAPER);
     sheet.draw(diamond, Ink.BLACK, Pen.THRESHOLD);
   }
 
-  /** From limit to limit; towards a limit that does not exist, an arrow. */
+  /** From limit to limit; towards one that does not exist, or lies beyond the axis, an arrow. */
   private void limits(@Nullable Double lower, double from, @Nullable Double upper) {
     limit(lower, from, -1);
     limit(upper, from, 1);
@@ -63,20 +71,5 @@ final class ThresholdMark {
       arrow.closePath();
       sheet.fill(arrow, Ink.BLACK);
     }
-  }
-
-  private void drop(double degrees) {
-    double x = area.x(degrees);
-    double y = area.y(level);
-    sheet.line(x, y, x, area.bottom(), Ink.BLACK, Pen.THRESHOLD);
-    diamond(sheet, x, y);
-    String text = MasteryWords.degrees(degrees);
-    double room = sheet.lettering().width(text, Type.SAYING) * Room.WIDER + 12;
-    boolean right = x + room < area.right();
-    double left = right ? x + 4 : x - room + 2;
-    double base = area.bottom() - 8;
-    sheet.fillBox(left, base - 15, room - 6, 19, Ink.PAPER);
-    sheet.words(
-        text, right ? x + 8 : x - 8, base, right ? Hold.LEFT : Hold.RIGHT, Type.SAYING, Ink.BLACK);
   }
 }

@@ -244,7 +244,7 @@ class AngleMasteryTest {
     assertThat(curve.asString())
         .contains("<title id=\"poleward-title\">juniper: entries made by entry angle</title>")
         .contains("Pole side")
-        .contains("80% made up to ");
+        .contains("80% made at ");
     assertThat(as("image/svg+xml", JUNIPER + "?picture=clock").asString())
         .isNotEqualTo(curve.asString());
     assertThat(as("image/svg+xml", JUNIPER + "?width=1200").asString())

@@ -39,16 +39,22 @@ class InWordsTest {
     assertThat(text(svg, "title")).isEqualTo("Juniper: entries made by entry angle");
     assertThat(text(svg, "desc"))
         .isEqualTo(
-            "Dog Juniper. Entries made: 4 poles, without help. A rep counts half after 30 days. Aged to"
-                + " 2026-05-04. Pole side. From 12:30 to 5:30. The dog meets pole 1 first. 151 of 187 reps"
-                + " made (weight 84.2). 80% made up to 48.3° (41.2° to 55.9°), 95% limits by profile"
-                + " likelihood. By angle: 0° (12:00) 30 of 30 made; 15° (12:30) 23 of 24 made; 30° (1:00) 37"
-                + " of 40 made; 45° (1:30) 31 of 38 made; 60° (2:00) 20 of 30 made; 75° (2:30) 8 of 16 made;"
-                + " 90° (3:00) 2 of 9 made. Gap side. From 11:30 to 6:30. The dog meets the gap first. 130 of"
-                + " 143 reps made (weight 64.4). 80% made up to 81.4° (68.8° to 101.7°), 95% limits by profile"
-                + " likelihood. By angle: 0° (12:00) 30 of 30 made; 15° (11:30) 12 of 12 made; 30° (11:00) 26"
-                + " of 28 made; 45° (10:30) 24 of 25 made; 60° (10:00) 19 of 22 made; 75° (9:30) 8 of 10 made;"
-                + " 90° (9:00) 9 of 12 made; 105° (8:30) 2 of 3 made; 120° (8:00) 0 of 1 made.");
+            "Dog Juniper. Entries made: 4 poles, without help. A rep counts half after 30 days."
+                + " Aged to 2026-05-04. Pole side. From 12:30 to 5:30. The dog meets pole 1 first. 151"
+                + " of 187 reps made (weight 84.2). 80% made at 48.3° (41.2° to 55.9°), 95% limits by"
+                + " profile likelihood. By angle: 0° (12:00) 30 of 30 made, weighted 100% (89% to"
+                + " 100%); 15° (12:30) 23 of 24 made, weighted 96% (80% to 99%); 30° (1:00) 37 of 40"
+                + " made, weighted 93% (80% to 97%); 45° (1:30) 31 of 38 made, weighted 82% (67% to"
+                + " 91%); 60° (2:00) 20 of 30 made, weighted 67% (49% to 81%); 75° (2:30) 8 of 16 made,"
+                + " weighted 50% (28% to 72%); 90° (3:00) 2 of 9 made, weighted 22% (6% to 55%). Gap"
+                + " side. From 11:30 to 6:30. The dog meets the gap first. 130 of 143 reps made (weight"
+                + " 64.4). 80% made at 81.4° (68.8° to 101.7°), 95% limits by profile likelihood. By"
+                + " angle: 0° (12:00) 30 of 30 made, weighted 100% (89% to 100%); 15° (11:30) 12 of 12"
+                + " made, weighted 100% (76% to 100%); 30° (11:00) 26 of 28 made, weighted 93% (77% to"
+                + " 98%); 45° (10:30) 24 of 25 made, weighted 96% (80% to 99%); 60° (10:00) 19 of 22"
+                + " made, weighted 86% (67% to 95%); 75° (9:30) 8 of 10 made, weighted 80% (49% to"
+                + " 94%); 90° (9:00) 9 of 12 made, weighted 75% (47% to 91%); 105° (8:30) 2 of 3 made,"
+                + " weighted 67% (21% to 94%); 120° (8:00) 0 of 1 made, weighted 0% (0% to 79%).");
   }
 
   @ParameterizedTest
@@ -71,8 +77,8 @@ class InWordsTest {
     assertThat(said(SampleCurves.oneAngle()))
         .contains("Not enough reps yet: it takes 5 recent ones, at two angles");
     assertThat(said(SampleCurves.roundTheClock()))
-        .contains("Above 80% at every angle tried, up to 165° (at least 120.4°)")
-        .contains("Below 80% at every angle tried, from 0° on (at most 30.2°)");
+        .contains("The curve is above 80% up to 165°, the greatest angle tried (at least 120.4°)")
+        .contains("The curve is below 80% from 0° on, the least angle tried (at most 30.2°)");
     assertThat(said(SampleCurves.turned()))
         .contains("No threshold: the share does not fall with the angle")
         .contains("Curve and steps disagree here: trust the reps more than the curve.");
@@ -81,7 +87,7 @@ class InWordsTest {
         .contains(
             "Clean reps: any number of poles, from a tunnel, rear cross, dog on the left, with a lure.")
         .contains("All reps count alike. Up to 2026-05-04.")
-        .contains("70% clean up to 33.3° (at most 60°), 95% limits by Fieller's theorem");
+        .contains("70% clean at 33.3° (at most 60°), 95% limits by Fieller's theorem");
   }
 
   /** What people see says the same as what is read out. */
@@ -90,8 +96,8 @@ class InWordsTest {
     for (Kind kind : Kind.values()) {
       Element svg = parsed(pictures.svg(SampleCurves.usual("Juniper"), kind, 1_200));
       assertThat(String.join(" ", shown(svg)).replace('\u00A0', ' '))
-          .contains("80% made up to 48.3° (41.2° to 55.9°)")
-          .contains("80% made up to 81.4° (68.8° to 101.7°)")
+          .contains("80% made at 48.3° (41.2° to 55.9°)")
+          .contains("80% made at 81.4° (68.8° to 101.7°)")
           .contains("151 of 187 reps made")
           .contains("Aged to 2026-05-04.");
     }
