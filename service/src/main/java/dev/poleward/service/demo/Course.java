@@ -25,10 +25,10 @@ final class Course {
 
   private static final List<Handling> BARE =
       List.of(
-          new Handling(Manoeuvre.ALONGSIDE, DogSide.LEFT),
-          new Handling(Manoeuvre.ALONGSIDE, DogSide.RIGHT),
           new Handling(Manoeuvre.SEND, null),
-          new Handling(Manoeuvre.RECALL, null));
+          new Handling(Manoeuvre.RECALL, null),
+          new Handling(Manoeuvre.ALONGSIDE, DogSide.LEFT),
+          new Handling(Manoeuvre.ALONGSIDE, DogSide.RIGHT));
 
   private static final List<Handling> BEHIND_SOMETHING =
       List.of(

@@ -3,8 +3,6 @@ package dev.poleward.service.demo;
 import static dev.poleward.service.demo.Telling.data;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import dev.poleward.domain.programme.DefaultProgramme;
-import dev.poleward.service.codec.Documents;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
@@ -93,7 +91,7 @@ final class Season {
         "class.formed.v1",
         time,
         data().put("class", CLASS).put("name", "Evening class").put("instructor", DemoDog.ODA));
-    office("programme.published.v1", time, Documents.write(DefaultProgramme.document()));
+    office("programme.published.v1", time, DemoProgramme.document());
     for (DogInTraining dog : dogs) {
       if (!dog.dog().isYoung()) {
         comes(dog.dog(), time);
@@ -122,7 +120,7 @@ final class Season {
         time,
         data()
             .put("dog", dog.id())
-            .put("programme", DefaultProgramme.programme().id())
+            .put("programme", DemoProgramme.ID)
             .put("startStage", FIRST_STAGE));
   }
 

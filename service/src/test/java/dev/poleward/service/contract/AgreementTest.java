@@ -42,6 +42,7 @@ class AgreementTest {
               + "|must be a stage of this programme"
               + "|does not belong to the method .*"
               + "|must not be above n"
+              + "|must not be above heatStop"
               + "|must be below mastered"
               + "|must not be given beside stepDegrees"
               + "|is required, or stepChord in its place"

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import dev.poleward.domain.layout.ClockPosition;
 import java.time.ZoneId;
+import java.util.List;
 
 /** Makes bodies that keep to their schema keep to the rules as well that no schema can say. */
 final class Mending {
@@ -25,11 +26,19 @@ final class Mending {
         if (data.has("timeZone")) {
           data.put("timeZone", ZoneId.of("Europe/Lisbon").getId());
         }
+        mendCareLimits(data.path("careLimits"));
       }
+      case "dog.cleared.v1" -> mendCareLimits(data.path("limits"));
       case "programme.published.v1" -> ProgrammeMending.mend(data);
       default -> {
         // No rules beyond the schema.
       }
+    }
+  }
+
+  private static void mendCareLimits(JsonNode limits) {
+    if (limits instanceof ObjectNode object) {
+      object.remove(List.of("heatCaution", "heatStop"));
     }
   }
 

@@ -2,6 +2,7 @@ package dev.poleward.service.demo;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.hamcrest.Matchers.equalTo;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import dev.poleward.service.Club;
@@ -130,6 +131,12 @@ class DemoClubTest {
       assertThat(answer.statusCode()).as(command).isEqualTo(200);
       assertThat(answer.asByteArray()).as(command).hasSizeGreaterThan(80);
     }
+    club("whole-season")
+        .given()
+        .get(club("whole-season").path("/dogs/juniper/progress"))
+        .then()
+        .body("stages.find { it.stage == 'four-bare' }.state", equalTo("done"))
+        .body("stages.find { it.stage == 'tunnel-straight' }.state", equalTo("open"));
     assertThat(printed.lines().takeWhile(line -> !line.isBlank())).hasSizeLessThan(15);
     assertThat(service.stranger().get("/docs").statusCode()).isEqualTo(200);
     assertThat(

@@ -108,7 +108,7 @@ class PictureGeometryTest {
 
       assertThat(filled(plot, Ink.PAPER).stream().filter(box -> box.getWidth() < plot.width() / 2))
           .isNotEmpty()
-          .allMatch(box -> box.getWidth() < 13 && box.getHeight() < 13);
+          .allMatch(box -> box.getWidth() < 15 && box.getHeight() < 15);
     }
   }
 
