@@ -94,12 +94,12 @@ final class CareNotes {
         COMMON_PRACTICE);
   }
 
-  static CareNote loadGrows(int gaps, int usual) {
+  static CareNote loadGrows(int gaps, int usual, int left, boolean beyond) {
     return new CareNote(
         "load-grows",
-        Severity.CAUTION,
-        "In the last seven days the dog passed %d gaps; in the four weeks before it was %d a week. The next session is held short."
-                .formatted(gaps, usual)
+        beyond ? Severity.CAUTION : Severity.NOTE,
+        "In the last seven days the dog passed %d gaps; in the four weeks before it was %d a week. Load is raised little by little: the next session is held to %d gaps."
+                .formatted(gaps, usual, left)
             + ASK,
         COMMON_PRACTICE);
   }

@@ -105,19 +105,21 @@ public final class CareReview {
     if (ofWeek <= 0) {
       notes.add(CareNotes.weekIsFull(load.week().gaps(), limits.gapsPerWeek()));
     }
-    return Math.max(0, Math.min(Math.min(ofDay, ofWeek), usedTo()));
+    return Math.max(0, usedTo(Math.min(ofDay, ofWeek)));
   }
 
   /** A dog may always do as much as a young one: weeks that grow begin with short ones. */
-  private int usedTo() {
-    if (load.usualGaps() < USUAL_GAPS_MIN) {
-      return Integer.MAX_VALUE;
+  private int usedTo(int allowed) {
+    double usual = load.usualGaps();
+    double most = usual * (100 + limits.growthPercent()) / 100;
+    int left = Math.max(limits.gapsYoung(), (int) most - load.week().gaps());
+    if (usual < USUAL_GAPS_MIN || allowed <= left) {
+      return allowed;
     }
-    double most = load.usualGaps() * (100 + limits.growthPercent()) / 100;
-    if (load.week().gaps() > most) {
-      notes.add(CareNotes.loadGrows(load.week().gaps(), (int) Math.round(load.usualGaps())));
-    }
-    return Math.max(limits.gapsYoung(), (int) most - load.week().gaps());
+    notes.add(
+        CareNotes.loadGrows(
+            load.week().gaps(), (int) Math.round(usual), left, load.week().gaps() > most));
+    return left;
   }
 
   private boolean isYoung() {

@@ -63,12 +63,31 @@ public final class Planner {
     return expected >= dog.programme().cleanTarget();
   }
 
+  /** Something solid, unless what comes first goes as well as that; what slips never does. */
   private void begin(List<Part> parts) {
-    if (!parts.isEmpty() && !isAsGoodAsSolid(parts.getFirst().work().expected())) {
-      solid
-          .near(parts.getFirst().work().drills().getFirst())
-          .ifPresent(drill -> add(drill, 1, PlanBlock.Purpose.WARM_UP));
+    Optional<NextRung> refresher = firstRefresher();
+    if (refresher.isPresent()) {
+      List<Drill> drills = ground.allowed(refresher.get().standing());
+      if (refresher.get().why() == NextRung.Reason.SLIPPING
+          || !isAsGoodAsSolid(forecast.share(drills))) {
+        warmUpFor(drills.getFirst());
+      }
+    } else if (!parts.isEmpty() && !isAsGoodAsSolid(parts.getFirst().work().expected())) {
+      warmUpFor(parts.getFirst().work().drills().getFirst());
     }
+  }
+
+  private void warmUpFor(Drill first) {
+    solid.near(first).ifPresent(drill -> add(drill, 1, PlanBlock.Purpose.WARM_UP));
+  }
+
+  /** The first that slips or is due, if it can be laid out and the session has reps for it. */
+  private Optional<NextRung> firstRefresher() {
+    return NextRungs.of(dog, forecast).stream()
+        .filter(_ -> ground.limits().reps() >= REFRESHERS_ONE_IN)
+        .filter(next -> next.why() == NextRung.Reason.SLIPPING || next.why() == NextRung.Reason.DUE)
+        .filter(next -> !ground.allowed(next.standing()).isEmpty())
+        .findFirst();
   }
 
   private void end(List<Part> parts) {

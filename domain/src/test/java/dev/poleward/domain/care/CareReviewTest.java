@@ -234,10 +234,18 @@ class CareReviewTest {
 
     assertThat(steady.load().usualGaps()).isEqualTo(42);
     assertThat(steady.gapsMax()).isEqualTo(63);
-    assertThat(ids(steady)).doesNotContain("load-grows");
+    assertThat(growth(steady).severity()).isEqualTo(Severity.NOTE);
+    assertThat(growth(steady).text()).contains("held to 63 gaps");
     assertThat(grown.gapsMax()).isEqualTo(24);
-    assertThat(ids(grown)).contains("load-grows");
+    assertThat(growth(grown).severity()).isEqualTo(Severity.CAUTION);
     assertThat(grown.mayTrain()).isTrue();
+  }
+
+  private static CareNote growth(CarePermit permit) {
+    return permit.notes().stream()
+        .filter(note -> note.id().equals("load-grows"))
+        .findFirst()
+        .orElseThrow();
   }
 
   @Test

@@ -70,6 +70,8 @@ class PlannerTest {
         .allSatisfy(
             made -> {
               assertThat(isReliable(made, made.plan().blocks().getFirst())).isTrue();
+              assertThat(made.plan().blocks().getFirst().purpose())
+                  .isNotEqualTo(PlanBlock.Purpose.MEND);
               assertThat(isReliable(made, made.plan().blocks().getLast())).isTrue();
             });
   }
