@@ -7,7 +7,6 @@ import dev.poleward.domain.judgement.EvenSpread;
 import dev.poleward.domain.judgement.FaultGroup;
 import dev.poleward.domain.judgement.FaultReview;
 import dev.poleward.domain.judgement.FaultsOfLine;
-import dev.poleward.domain.mastery.Estimate;
 import dev.poleward.service.codec.Writing;
 import java.util.List;
 import java.util.Map;
@@ -54,7 +53,7 @@ final class FaultsShape {
         (Map.Entry<Outcome, Integer> each) ->
             new Writing().put("fault", each.getKey()).put("reps", each.getValue()).done());
     if (group.reps() > 0) {
-      shape.put("share", share(group.share())).put("standsOut", group.standsOut());
+      shape.put("share", ShareShape.of(group.share())).put("standsOut", group.standsOut());
     }
     return shape;
   }
@@ -77,16 +76,8 @@ final class FaultsShape {
     return new Writing()
         .put("pole", pole)
         .put("faults", place.faults())
-        .put("share", share(place.share()))
+        .put("share", ShareShape.of(place.share()))
         .put("standsOut", place.standsOut())
-        .done();
-  }
-
-  private static ObjectNode share(Estimate share) {
-    return new Writing()
-        .put("share", share.value())
-        .put("lower", share.lower())
-        .put("upper", share.upper())
         .done();
   }
 }

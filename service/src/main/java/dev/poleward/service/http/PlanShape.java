@@ -167,10 +167,6 @@ final class PlanShape {
     Estimate share =
         new Proportion(outcome.clean(), outcome.reps() - outcome.clean())
             .wilson(Confidence.OF_95_PERCENT);
-    return new Writing()
-        .put("share", share.value())
-        .put("lower", share.lower())
-        .put("upper", share.upper())
-        .done();
+    return ShareShape.of(share);
   }
 }

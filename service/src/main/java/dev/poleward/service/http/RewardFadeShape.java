@@ -61,17 +61,9 @@ final class RewardFadeShape {
         .putPrinted("since", stage.rep(stay.from()).moment().time())
         .put("reps", (long) stay.clean().of())
         .put("clean", (long) stay.clean().made())
-        .put("cleanShare", share(stay.clean().wilson(Confidence.OF_95_PERCENT)))
+        .put("cleanShare", ShareShape.of(stay.clean().wilson(Confidence.OF_95_PERCENT)))
         .put("change", change(stay.change()))
         .put("held", held(stay.change()))
-        .done();
-  }
-
-  private static ObjectNode share(Estimate share) {
-    return new Writing()
-        .put("share", share.value())
-        .put("lower", share.lower())
-        .put("upper", share.upper())
         .done();
   }
 
