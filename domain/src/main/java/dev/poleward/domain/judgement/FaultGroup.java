@@ -4,8 +4,6 @@ import dev.poleward.domain.event.Outcome;
 import dev.poleward.domain.mastery.Confidence;
 import dev.poleward.domain.mastery.Estimate;
 import dev.poleward.domain.mastery.Proportion;
-import java.util.Collections;
-import java.util.EnumMap;
 import java.util.Map;
 
 /**
@@ -31,31 +29,5 @@ public record FaultGroup<K>(
   /** How many ended in any fault. */
   public int faulty() {
     return faults.values().stream().mapToInt(Integer::intValue).sum();
-  }
-
-  /** Counts outcomes. For one thread. */
-  static final class FaultTally {
-
-    private int reps;
-    private final Map<Outcome, Integer> faults = new EnumMap<>(Outcome.class);
-
-    void add(Outcome outcome) {
-      reps++;
-      if (outcome != Outcome.CLEAN) {
-        faults.merge(outcome, 1, Integer::sum);
-      }
-    }
-
-    int reps() {
-      return reps;
-    }
-
-    int faulty() {
-      return faults.values().stream().mapToInt(Integer::intValue).sum();
-    }
-
-    Map<Outcome, Integer> faults() {
-      return Collections.unmodifiableMap(new EnumMap<>(faults));
-    }
   }
 }

@@ -1,7 +1,6 @@
 package dev.poleward.domain.judgement;
 
 import dev.poleward.domain.event.Outcome;
-import dev.poleward.domain.judgement.FaultGroup.FaultTally;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;

@@ -1,6 +1,5 @@
 package dev.poleward.domain.judgement;
 
-import dev.poleward.domain.event.Help;
 import dev.poleward.domain.event.Manoeuvre;
 import dev.poleward.domain.event.Outcome;
 import dev.poleward.domain.layout.EntryAngle;
@@ -54,15 +53,14 @@ public record FaultReview(
   /** Reads rep after rep. */
   private static final class Reading {
 
-    private final FaultGroup.FaultTally all = new FaultGroup.FaultTally();
+    private final FaultTally all = new FaultTally();
     private final Map<Integer, Line> lines = new TreeMap<>();
     private final FaultGroups.Collecting<AngleBand> angles = new FaultGroups.Collecting<>();
     private final FaultGroups.Collecting<Manoeuvre> manoeuvres = new FaultGroups.Collecting<>();
     private int helped;
 
     void read(PlacedRep rep) {
-      Help help = rep.details().help();
-      if (help != null && help != Help.NONE) {
+      if (rep.isHelped()) {
         helped++;
         return;
       }

@@ -1,6 +1,5 @@
 package dev.poleward.domain.judgement;
 
-import dev.poleward.domain.event.Help;
 import dev.poleward.domain.event.Outcome;
 import dev.poleward.domain.programme.DrillMatch;
 import dev.poleward.domain.programme.DrillOfStage;
@@ -50,8 +49,7 @@ public record StageRewards(
   }
 
   private static boolean counts(PlacedRep rep) {
-    Help help = rep.details().help();
-    return rep.outcome() != Outcome.VOID && (help == null || help == Help.NONE);
+    return rep.outcome() != Outcome.VOID && !rep.isHelped();
   }
 
   private static StageRewards of(Programme programme, Stage stage, List<PlacedRep> reps) {

@@ -31,6 +31,7 @@ public final class Planner {
   private final Ground ground;
   private final SolidDrills solid;
   private final Room room;
+  private final List<NextRung> refreshers;
   private final List<PlanBlock> blocks = new ArrayList<>();
 
   private Planner(DogStanding dog, CleanForecast forecast, Ground ground) {
@@ -39,6 +40,18 @@ public final class Planner {
     this.ground = ground;
     this.solid = new SolidDrills(dog, ground, forecast);
     this.room = new Room(ground.limits());
+    this.refreshers =
+        NextRungs.of(dog, forecast).stream()
+            .filter(next -> isRefresher(next.why()))
+            .filter(next -> !ground.allowed(next.standing()).isEmpty())
+            .toList();
+  }
+
+  private static boolean isRefresher(NextRung.Reason why) {
+    return switch (why) {
+      case SLIPPING, DUE -> true;
+      case EASIER, FRONTIER, PROBE -> false;
+    };
   }
 
   /** The plan for a dog that stands there and can be expected to do as well as that. */
@@ -65,11 +78,10 @@ public final class Planner {
 
   /** Something solid, unless what comes first goes as well as that; what slips never does. */
   private void begin(List<Part> parts) {
-    Optional<NextRung> refresher = firstRefresher();
-    if (refresher.isPresent()) {
-      List<Drill> drills = ground.allowed(refresher.get().standing());
-      if (refresher.get().why() == NextRung.Reason.SLIPPING
-          || !isAsGoodAsSolid(forecast.share(drills))) {
+    if (!refreshers.isEmpty() && repsForRefreshers() > 0) {
+      NextRung first = refreshers.getFirst();
+      List<Drill> drills = ground.allowed(first.standing());
+      if (first.why() == NextRung.Reason.SLIPPING || !isAsGoodAsSolid(forecast.share(drills))) {
         warmUpFor(drills.getFirst());
       }
     } else if (!parts.isEmpty() && !isAsGoodAsSolid(parts.getFirst().work().expected())) {
@@ -81,13 +93,8 @@ public final class Planner {
     solid.near(first).ifPresent(drill -> add(drill, 1, PlanBlock.Purpose.WARM_UP));
   }
 
-  /** The first that slips or is due, if it can be laid out and the session has reps for it. */
-  private Optional<NextRung> firstRefresher() {
-    return NextRungs.of(dog, forecast).stream()
-        .filter(_ -> ground.limits().reps() >= REFRESHERS_ONE_IN)
-        .filter(next -> next.why() == NextRung.Reason.SLIPPING || next.why() == NextRung.Reason.DUE)
-        .filter(next -> !ground.allowed(next.standing()).isEmpty())
-        .findFirst();
+  private int repsForRefreshers() {
+    return ground.limits().reps() / REFRESHERS_ONE_IN;
   }
 
   private void end(List<Part> parts) {
@@ -107,22 +114,16 @@ public final class Planner {
   }
 
   private void refresh() {
-    int left = ground.limits().reps() / REFRESHERS_ONE_IN;
-    for (NextRung next : NextRungs.of(dog, forecast)) {
+    int left = repsForRefreshers();
+    for (NextRung next : refreshers) {
+      boolean slips = next.why() == NextRung.Reason.SLIPPING;
+      Drill drill = nearest(ground.allowed(next.standing()));
       left -=
-          switch (next.why()) {
-            case SLIPPING -> refresh(next, Math.min(left, MENDING_REPS), PlanBlock.Purpose.MEND);
-            case DUE -> refresh(next, Math.min(left, REFRESHER_REPS), PlanBlock.Purpose.REFRESH);
-            case EASIER, FRONTIER, PROBE -> 0;
-          };
+          add(
+              new DrillOfStage(next.standing().stage().id(), drill),
+              Math.min(left, slips ? MENDING_REPS : REFRESHER_REPS),
+              slips ? PlanBlock.Purpose.MEND : PlanBlock.Purpose.REFRESH);
     }
-  }
-
-  private int refresh(NextRung next, int reps, PlanBlock.Purpose purpose) {
-    List<Drill> drills = ground.allowed(next.standing());
-    return drills.isEmpty()
-        ? 0
-        : add(new DrillOfStage(next.standing().stage().id(), nearest(drills)), reps, purpose);
   }
 
   private void work(List<Part> parts) {

@@ -62,19 +62,9 @@ final class RewardFadeShape {
         .put("reps", (long) stay.clean().of())
         .put("clean", (long) stay.clean().made())
         .put("cleanShare", ShareShape.of(stay.clean().wilson(Confidence.OF_95_PERCENT)))
-        .put("change", change(stay.change()))
+        .put("change", ChangeShape.of(stay.change()))
         .put("held", held(stay.change()))
         .done();
-  }
-
-  private static @Nullable ObjectNode change(@Nullable Estimate change) {
-    return change == null
-        ? null
-        : new Writing()
-            .put("value", change.value())
-            .put("lower", change.lower())
-            .put("upper", change.upper())
-            .done();
   }
 
   /** Whether success held since the stay before: not when it surely fell. */

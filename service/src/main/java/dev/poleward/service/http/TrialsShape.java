@@ -2,13 +2,11 @@ package dev.poleward.service.http;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import dev.poleward.domain.event.AimEvent.TrialRun;
-import dev.poleward.domain.mastery.Estimate;
 import dev.poleward.domain.outlook.Trials;
 import dev.poleward.domain.outlook.Trials.CarryOver;
 import dev.poleward.domain.outlook.Trials.Run;
 import dev.poleward.service.codec.Writing;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 
 /** Trials beside training as the contract shows them. Immutable; safe for use by many threads. */
 final class TrialsShape {
@@ -48,20 +46,10 @@ final class TrialsShape {
         .put(
             "training",
             new Writing().put("reps", over.reps()).put("clean", over.cleanReps()).done())
-        .put("change", change(over.change()))
+        .put("change", ChangeShape.of(over.change()))
         .put("verdict", over.verdict())
         .put("text", sentence(over))
         .done();
-  }
-
-  private static @Nullable ObjectNode change(@Nullable Estimate change) {
-    return change == null
-        ? null
-        : new Writing()
-            .put("value", change.value())
-            .put("lower", change.lower())
-            .put("upper", change.upper())
-            .done();
   }
 
   private static String sentence(CarryOver over) {

@@ -46,6 +46,14 @@ class CareTest {
     return club.given().get(club.path("/dogs/juniper/care?" + query)).then();
   }
 
+  private ValidatableResponse plan(String wish) {
+    return club.given()
+        .header("Content-Type", "application/json")
+        .body(json(wish))
+        .post(club.path("/dogs/juniper/plans"))
+        .then();
+  }
+
   private void settings(int status, String limits) {
     club.given()
         .header("Content-Type", Club.EVENT)
@@ -85,15 +93,9 @@ class CareTest {
         .body("gaps", equalTo(0))
         .body("notes[0].id", equalTo("too-hot"));
 
-    club.given()
-        .header("Content-Type", "application/json")
-        .body(
-            json(
-                "{'id':'i-1','time':'2026-05-04T17:00:00Z',"
-                    + "'conditions':{'temperature':26,'sky':'sun'},"
-                    + "'setup':{'poles':4,'spacing':0.6,'leadIn':'none'}}"))
-        .post(club.path("/dogs/juniper/plans"))
-        .then()
+    plan("{'id':'i-1','time':'2026-05-04T17:00:00Z',"
+            + "'conditions':{'temperature':26,'sky':'sun'},"
+            + "'setup':{'poles':4,'spacing':0.6,'leadIn':'none'}}")
         .statusCode(201)
         .body("drills", empty())
         .body("notes.id", hasItem("too-hot"));
@@ -120,11 +122,7 @@ class CareTest {
         .body("gaps", equalTo(90))
         .body("notes.id", hasItem("wet-ground"));
 
-    club.given()
-        .header("Content-Type", "application/json")
-        .body(json("{'id':'i-1','time':'2026-05-04T17:00:00Z','conditions':{'footing':'wet'}}"))
-        .post(club.path("/dogs/juniper/plans"))
-        .then()
+    plan("{'id':'i-1','time':'2026-05-04T17:00:00Z','conditions':{'footing':'wet'}}")
         .statusCode(201)
         .body("drills", not(empty()))
         .body("notes.id", hasItem("wet-ground"));
@@ -167,11 +165,7 @@ class CareTest {
         .body("angleWork", equalTo(false))
         .body("sharpBends", equalTo(0))
         .body("notes[0].id", equalTo("have-it-looked-at"));
-    club.given()
-        .header("Content-Type", "application/json")
-        .body(json("{'id':'i-1','time':'2026-05-05T17:00:00Z'}"))
-        .post(club.path("/dogs/juniper/plans"))
-        .then()
+    plan("{'id':'i-1','time':'2026-05-05T17:00:00Z'}")
         .statusCode(201)
         .body("drills", not(empty()))
         .body("drills.angle", everyItem(equalTo(0)));
