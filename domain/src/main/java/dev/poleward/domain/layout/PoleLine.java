@@ -37,4 +37,14 @@ public record PoleLine(int poles, double spacing) {
     }
     return 2 * Math.toDegrees(Math.asin(chord / longestChord()));
   }
+
+  /**
+   * How far the last pole moves when the line turns about pole 1.
+   *
+   * @param degrees 0 to 360
+   * @return metres, the way straight across
+   */
+  public double chordOfTurn(double degrees) {
+    return longestChord() * Math.sin(Math.toRadians(degrees) / 2);
+  }
 }
