@@ -40,11 +40,11 @@ public record Layout(
   /** Lays it out. */
   public static Layout of(LayoutQuestion question) {
     Pieces pieces = pieces(question.setup(), question);
-    Pegs pegs = question.pegs() == null ? PegChoice.of(pieces) : question.pegs();
     BoundedPath path =
         pieces.start() == null
             ? null
             : DogsPath.of(pieces.line(), pieces.start(), question.turningRadius()).orElse(null);
+    Pegs pegs = question.pegs() == null ? PegChoice.of(pieces, path) : question.pegs();
     LayoutQuestion.Turning turning = question.turning();
     LayoutQuestion.Ground ground = question.ground();
     GroundFit fit =

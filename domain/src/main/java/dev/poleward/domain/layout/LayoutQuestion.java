@@ -15,6 +15,8 @@ import org.jspecify.annotations.Nullable;
  * @param clearance metres that every piece keeps from where the dog runs
  * @param jumpWidth metres from wing to wing
  * @param rules whose spacing is asked for; absent where nobody's is
+ * @param polesRunTowards where the poles run on the ground, degrees clockwise from north; absent
+ *     where it is not said
  */
 public record LayoutQuestion(
     Setup setup,
@@ -26,7 +28,8 @@ public record LayoutQuestion(
     double turningRadius,
     double clearance,
     double jumpWidth,
-    @Nullable RuleBody rules) {
+    @Nullable RuleBody rules,
+    @Nullable Double polesRunTowards) {
 
   /** Metres, unless said: a middling dog that slows down for the entry (assumed; [C]). */
   public static final double TURNING_RADIUS_USUAL = 1;

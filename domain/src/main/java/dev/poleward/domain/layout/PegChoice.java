@@ -2,6 +2,7 @@ package dev.poleward.domain.layout;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Finds good places for two pegs: off the lines that the pieces stand on, so that nobody trips over
@@ -10,19 +11,28 @@ import java.util.List;
  */
 final class PegChoice {
 
-  private static final double MARGIN = 1;
+  private static final double MARGIN = 1.5;
   private static final int PLACES_ACROSS = 9;
   private static final double CROSSING_ENOUGH = 0.5;
 
-  /** Metres that a peg keeps from the line of poles and from the way to pole 1. */
-  private static final double OFF_THE_LINES = 0.75;
+  /** Metres that a peg keeps from the line of poles, from the way to pole 1 and from the dog's. */
+  private static final double OFF_THE_LINES = 1;
 
   private PegChoice() {}
 
-  static Pegs of(Pieces pieces) {
+  /**
+   * The pegs for these pieces.
+   *
+   * @param path the dog's way; absent where none is known
+   */
+  static Pegs of(Pieces pieces, @Nullable BoundedPath path) {
     List<Spot> targets = pieces.all().stream().map(Piece::spot).toList();
+    List<Spot> run = path == null ? List.of() : path.spots(OFF_THE_LINES / 2);
     List<Spot> places =
-        places(targets).stream().filter(place -> isOffTheLines(place, pieces)).toList();
+        places(targets).stream()
+            .filter(place -> isOffTheLines(place, pieces))
+            .filter(place -> isOff(place, run))
+            .toList();
     Pegs best = null;
     double bestCrossing = -1;
     double bestTape = 0;
@@ -85,6 +95,10 @@ final class PegChoice {
       return false;
     }
     return pieces.leadIn().stream().allMatch(piece -> toLine(place, piece.spot()) >= OFF_THE_LINES);
+  }
+
+  private static boolean isOff(Spot place, List<Spot> run) {
+    return run.stream().allMatch(spot -> spot.distanceTo(place) >= OFF_THE_LINES);
   }
 
   /** Metres from a place to the line through pole 1 and another place. */

@@ -61,7 +61,11 @@ class LayoutTest {
               360 * random.nextDouble() - 180,
               null);
       Pieces pieces = Pieces.of(setup, 5, 1.2);
-      Pegs pegs = PegChoice.of(pieces);
+      BoundedPath path =
+          pieces.start() == null
+              ? null
+              : DogsPath.of(pieces.line(), pieces.start(), 0.5 + random.nextDouble()).orElse(null);
+      Pegs pegs = PegChoice.of(pieces, path);
       for (Piece piece : pieces.all()) {
         Spot back = pegs.meet(pegs.tapesTo(piece.spot())).orElseThrow();
         worst = Math.max(worst, back.distanceTo(piece.spot()));
@@ -76,7 +80,7 @@ class LayoutTest {
     for (ClockPosition clock : List.of(new ClockPosition(12, false), new ClockPosition(4, true))) {
       Layout layout = layout(setup(6, LeadIn.TUNNEL, clock.angle().degrees(), 6));
       for (Spot peg : List.of(layout.pegs().a(), layout.pegs().b())) {
-        assertThat(Math.abs(peg.x())).isGreaterThanOrEqualTo(0.75);
+        assertThat(Math.abs(peg.x())).isGreaterThanOrEqualTo(1);
         assertThat(
                 layout.pieces().all().stream()
                     .mapToDouble(piece -> piece.spot().distanceTo(peg))
@@ -123,7 +127,17 @@ class LayoutTest {
     Layout layout =
         Layout.of(
             new LayoutQuestion(
-                setup(12, LeadIn.TUNNEL, 150, 1.5), null, null, null, null, null, 8, 1, 1.2, null));
+                setup(12, LeadIn.TUNNEL, 150, 1.5),
+                null,
+                null,
+                null,
+                null,
+                null,
+                8,
+                1,
+                1.2,
+                null,
+                null));
 
     assertThat(layout.path()).isNull();
     assertThat(layout.warnings()).contains(new LayoutWarning.TurnTooTight(8));
@@ -191,11 +205,13 @@ class LayoutTest {
   }
 
   private static Layout on(Setup setup, @Nullable Ground ground) {
-    return Layout.of(new LayoutQuestion(setup, null, null, null, ground, null, 1, 1, 1.2, null));
+    return Layout.of(
+        new LayoutQuestion(setup, null, null, null, ground, null, 1, 1, 1.2, null, null));
   }
 
   private static Layout withRules(Setup setup, RuleBody rules) {
-    return Layout.of(new LayoutQuestion(setup, null, null, null, null, null, 1, 1, 1.2, rules));
+    return Layout.of(
+        new LayoutQuestion(setup, null, null, null, null, null, 1, 1, 1.2, rules, null));
   }
 
   private static Setup setup(int poles, LeadIn leadIn, double angle, double metres) {

@@ -55,6 +55,7 @@ final class EventRules {
         judgeTimeZone(body, "", findings);
         judgeHeat(body.path("careLimits"), "/careLimits", findings);
       }
+      case "AskForLayout" -> LayoutRules.judge(body, findings);
       case "AskForPlan" -> SetupRules.judgeSetup(body.path("setup"), "/setup", findings);
       case "IssueAccessKey" -> judgeScopes(body, findings);
       default -> {

@@ -44,6 +44,11 @@ final class Gate {
             });
   }
 
+  /** Answers as {@code then} does for whoever has a key, of whichever club and scope. */
+  Answer anybody(Call call, Function<Identity, Answer> then) {
+    return known(call, then);
+  }
+
   /** Answers as {@code then} does for the host. */
   Answer asHost(Call call, Function<Identity, Answer> then) {
     return known(

@@ -11,7 +11,7 @@ import dev.poleward.service.journal.CannotStart;
 import dev.poleward.service.journal.Journal;
 import dev.poleward.service.projection.Applied;
 import dev.poleward.service.projection.ClubReader;
-import dev.poleward.service.render.MasteryPictures;
+import dev.poleward.service.render.Studio;
 import io.javalin.Javalin;
 import io.javalin.util.JavalinBindException;
 import io.javalin.util.JavalinException;
@@ -138,10 +138,12 @@ public final class HttpServer implements AutoCloseable {
     routes.get(
         "/v1/clubs/{club}/suspected-duplicates", new SuspicionRoutes(reads)::suspectedDuplicates);
     LocalDays days = new LocalDays(parts.clock());
+    Studio studio = new Studio();
+    routes.post("/v1/layouts", LayoutRoutes.FORMS, new LayoutRoutes(gate, bodies, studio)::post);
     addMastery(
         routes,
         new ProgressRoutes(reads, placed, days, new ProgressShape()),
-        new MasteryRoutes(reads, placed, days, new MasteryShape(), new MasteryPictures()));
+        new MasteryRoutes(reads, placed, days, new MasteryShape(), studio));
     addPlans(
         routes,
         new PlanRoutes(gate, bodies, intake, parts.clubs(), own, placed),

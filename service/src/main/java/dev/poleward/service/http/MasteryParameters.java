@@ -9,7 +9,6 @@ import dev.poleward.domain.mastery.MasteryQuestion;
 import dev.poleward.domain.mastery.Success;
 import dev.poleward.domain.record.View;
 import dev.poleward.service.render.MasteryPictures;
-import dev.poleward.service.render.Picture;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
@@ -71,9 +70,7 @@ record MasteryParameters(
             parameters.oneOf("help", Help.class));
     MasteryPictures.Kind picture =
         or(parameters.oneOf("picture", MasteryPictures.Kind.class), MasteryPictures.Kind.CURVE);
-    int width =
-        (int)
-            parameters.whole("width", Picture.WIDTH_MIN, Picture.WIDTH_MAX, Picture.WIDTH_DEFAULT);
+    int width = Pictures.width(parameters);
     Optional<Problem> problem = parameters.problem();
     return problem.isPresent()
         ? new Read.Faulty(problem.get())

@@ -9,36 +9,29 @@ import dev.poleward.service.http.MasteryParameters.Read;
 import dev.poleward.service.render.CsvTable;
 import dev.poleward.service.render.DogCurve;
 import dev.poleward.service.render.MasteryPictures;
+import dev.poleward.service.render.Studio;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /** How well a dog finds the entry, by angle. Safe for use by many threads. */
 final class MasteryRoutes {
 
-  static final String SVG = "image/svg+xml";
-  static final String PNG = "image/png";
-
   /** What it comes as, the usual form first. */
-  static final List<String> FORMS = List.of(Answer.JSON, CsvTable.CSV, SVG, PNG);
+  static final List<String> FORMS = List.of(Answer.JSON, CsvTable.CSV, Pictures.SVG, Pictures.PNG);
 
   private final ClubReads reads;
   private final PlacedReps placed;
   private final LocalDays days;
   private final MasteryShape shape;
-  private final MasteryPictures pictures;
+  private final Pictures pictures;
 
   MasteryRoutes(
-      ClubReads reads,
-      PlacedReps placed,
-      LocalDays days,
-      MasteryShape shape,
-      MasteryPictures pictures) {
+      ClubReads reads, PlacedReps placed, LocalDays days, MasteryShape shape, Studio studio) {
     this.reads = reads;
     this.placed = placed;
     this.days = days;
     this.shape = shape;
-    this.pictures = pictures;
+    this.pictures = new Pictures(studio);
   }
 
   /** {@code GET …/dogs/{dog}/angle-mastery}. */
@@ -75,20 +68,9 @@ final class MasteryRoutes {
   private Answer shown(Call call, MasteryParameters asked, DogCurve of) {
     return switch (call.form()) {
       case CsvTable.CSV -> Answer.text(CsvTable.CSV + "; charset=utf-8", MasteryTable.of(of));
-      case SVG -> picture(SVG, pictures.svg(of, asked.picture(), asked.width()));
-      case PNG ->
-          pictures
-              .png(of, asked.picture(), asked.width())
-              .map(bytes -> picture(PNG, bytes))
-              .orElseGet(
-                  () ->
-                      call.refused(
-                          ProblemKind.NOT_IN_TIME, "Too many pictures are being painted."));
+      case Pictures.SVG, Pictures.PNG ->
+          pictures.painted(call, MasteryPictures.draw(of, asked.picture(), asked.width()));
       default -> Answer.json(200, shape.of(of));
     };
-  }
-
-  private static Answer picture(String type, byte[] bytes) {
-    return new Answer(200, type, bytes, Map.of());
   }
 }

@@ -66,7 +66,11 @@ final class Routes {
   }
 
   Routes post(String path, Route route) {
-    known.add(new Known(HandlerType.POST, path, JSON, route));
+    return post(path, JSON, route);
+  }
+
+  Routes post(String path, List<String> forms, Route route) {
+    known.add(new Known(HandlerType.POST, path, forms, route));
     return this;
   }
 

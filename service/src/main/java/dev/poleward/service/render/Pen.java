@@ -17,6 +17,7 @@ record Pen(double width, List<Double> dashes) {
   static final Pen CURVE = new Pen(3.5, List.of());
   static final Pen DASHED_CURVE = new Pen(3.5, List.of(10.0, 5.0));
   static final Pen DOTTED = new Pen(2, List.of(2.0, 4.0));
+  static final Pen DOTTED_GUIDE = new Pen(1.2, List.of(2.0, 4.0));
   static final Pen LEVEL = new Pen(2, List.of(9.0, 4.0, 2.0, 4.0));
   static final Pen THRESHOLD = new Pen(3, List.of());
   static final Pen LIMITS = new Pen(5, List.of());

@@ -1,5 +1,6 @@
 package dev.poleward.service.render;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -27,5 +28,16 @@ public record Picture(
   /** Keeps the marks from changing. */
   public Picture {
     marks = List.copyOf(marks);
+  }
+
+  /** What is on a sheet, on white paper of that size. */
+  static Picture onPaper(
+      String title, String inWords, Sheet sheet, double width, double height, double scale) {
+    double whole = Math.ceil(height);
+    Sheet paper = new Sheet(sheet.lettering());
+    paper.fillBox(0, 0, width, whole, Ink.PAPER);
+    List<Mark> marks = new ArrayList<>(paper.marks());
+    marks.addAll(sheet.marks());
+    return new Picture(title, inWords, width, whole, scale, marks);
   }
 }

@@ -211,7 +211,7 @@ class EveryReadTest {
       }
       for (Map<String, String> inPath : inPaths(route, club, events)) {
         for (String form : forms(route, pictures)) {
-          List<String> shown = form.equals(MasteryRoutes.PNG) ? painted : views;
+          List<String> shown = form.equals(Pictures.PNG) ? painted : views;
           for (String query : queries(route, shown, limit, form)) {
             AskedRead read = new AskedRead(route, inPath, query, form, parts.hostKey());
             answers.put(route.path() + " " + read, told(read));

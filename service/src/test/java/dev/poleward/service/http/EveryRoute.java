@@ -61,6 +61,7 @@ final class EveryRoute {
     String path = route.substring("POST ".length());
     return switch (path) {
       case "/v1/clubs" -> "{}";
+      case "/v1/layouts" -> Said.json("{'setup':{'poles':4,'spacing':0.6,'leadIn':'none'}}");
       case "/v1/clubs/{club}/events" -> Said.session("s-1", "18:00:00");
       case "/v1/clubs/{club}/dogs/{dog}/plans" -> Said.json("{'id':'i-2'}");
       case "/v1/clubs/{club}/access-keys" -> Said.json("{'id':'i-1','scopes':['records:read']}");

@@ -22,7 +22,17 @@ class DocumentedPicturesTest {
   @ParameterizedTest
   @CsvSource({"CURVE,curve.svg,800", "CLOCK,clock.svg,800", "CLOCK,clock-on-a-phone.svg,360"})
   void documentedPicturesAreUpToDate(Kind kind, String name, int width) throws IOException {
-    byte[] painted = new MasteryPictures().svg(SampleCurves.usual("Juniper"), kind, width);
+    assertUpToDate(MasteryPictures.draw(SampleCurves.usual("Juniper"), kind, width), name);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"layout.svg,800", "layout-on-a-phone.svg,360"})
+  void documentedLayoutsAreUpToDate(String name, int width) throws IOException {
+    assertUpToDate(LayoutPicture.of(SampleLayouts.usual(), width), name);
+  }
+
+  private static void assertUpToDate(Picture picture, String name) throws IOException {
+    byte[] painted = new Studio().svg(picture);
     Path file = DOCS.resolve(name);
     if (Boolean.getBoolean("paintDocs")) {
       Files.createDirectories(DOCS);

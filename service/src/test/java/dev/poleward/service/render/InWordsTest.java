@@ -27,12 +27,13 @@ import org.xml.sax.SAXException;
 /** A picture says in words all that it shows, to whoever cannot see it. */
 class InWordsTest {
 
-  private final MasteryPictures pictures = new MasteryPictures();
+  private final Studio studio = new Studio();
 
   @ParameterizedTest
   @EnumSource
   void anSvgIsOneImageWithATitleAndADescription(Kind kind) throws Exception {
-    Element svg = parsed(pictures.svg(SampleCurves.usual("Juniper"), kind, 800));
+    Element svg =
+        parsed(studio.svg(MasteryPictures.draw(SampleCurves.usual("Juniper"), kind, 800)));
 
     assertThat(svg.getAttribute("role")).isEqualTo("img");
     assertThat(svg.getAttribute("aria-labelledby")).isEqualTo("poleward-title poleward-in-words");
@@ -60,8 +61,9 @@ class InWordsTest {
   @ParameterizedTest
   @EnumSource
   void aPngHasTheSameInItsTextChunks(Kind kind) throws Exception {
-    byte[] svg = pictures.svg(SampleCurves.usual("Možný 杜松"), kind, 360);
-    byte[] png = pictures.png(SampleCurves.usual("Možný 杜松"), kind, 360).orElseThrow();
+    byte[] svg = studio.svg(MasteryPictures.draw(SampleCurves.usual("Možný 杜松"), kind, 360));
+    byte[] png =
+        studio.png(MasteryPictures.draw(SampleCurves.usual("Možný 杜松"), kind, 360)).orElseThrow();
 
     Map<String, String> texts = texts(png);
     assertThat(texts.get("Title")).isEqualTo(text(parsed(svg), "title")).startsWith("Možný 杜松:");
@@ -94,7 +96,8 @@ class InWordsTest {
   @Test
   void thePictureItselfShowsTheThresholdsToo() throws Exception {
     for (Kind kind : Kind.values()) {
-      Element svg = parsed(pictures.svg(SampleCurves.usual("Juniper"), kind, 1_200));
+      Element svg =
+          parsed(studio.svg(MasteryPictures.draw(SampleCurves.usual("Juniper"), kind, 1_200)));
       assertThat(String.join(" ", shown(svg)).replace('\u00A0', ' '))
           .contains("80% made at 48.3° (41.2° to 55.9°)")
           .contains("80% made at 81.4° (68.8° to 101.7°)")
@@ -117,12 +120,16 @@ class InWordsTest {
       })
   void aNameIsTextAndNothingElse(String name) throws Exception {
     for (Kind kind : Kind.values()) {
-      Element svg = parsed(pictures.svg(SampleCurves.usual(name), kind, 360));
+      Element svg = parsed(studio.svg(MasteryPictures.draw(SampleCurves.usual(name), kind, 360)));
       assertThat(svg.getElementsByTagName("script").getLength()).isZero();
       assertThat(text(svg, "title")).endsWith(": entries made by entry angle");
       assertThat(text(svg, "title")).doesNotContain("\u202E", "\n", "\t");
       assertThat(
-              texts(pictures.png(SampleCurves.usual(name), kind, 320).orElseThrow()).get("Title"))
+              texts(
+                      studio
+                          .png(MasteryPictures.draw(SampleCurves.usual(name), kind, 320))
+                          .orElseThrow())
+                  .get("Title"))
           .isEqualTo(text(svg, "title"));
     }
   }
@@ -130,10 +137,14 @@ class InWordsTest {
   @Test
   void theSameAnswerIsTheSameBytes() {
     for (Kind kind : Kind.values()) {
-      assertThat(new MasteryPictures().svg(SampleCurves.turned(), kind, 800))
-          .isEqualTo(pictures.svg(SampleCurves.turned(), kind, 800));
-      assertThat(new MasteryPictures().png(SampleCurves.turned(), kind, 800).orElseThrow())
-          .isEqualTo(pictures.png(SampleCurves.turned(), kind, 800).orElseThrow());
+      assertThat(new Studio().svg(MasteryPictures.draw(SampleCurves.turned(), kind, 800)))
+          .isEqualTo(studio.svg(MasteryPictures.draw(SampleCurves.turned(), kind, 800)));
+      assertThat(
+              new Studio()
+                  .png(MasteryPictures.draw(SampleCurves.turned(), kind, 800))
+                  .orElseThrow())
+          .isEqualTo(
+              studio.png(MasteryPictures.draw(SampleCurves.turned(), kind, 800)).orElseThrow());
     }
   }
 

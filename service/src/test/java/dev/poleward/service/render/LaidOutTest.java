@@ -2,6 +2,7 @@ package dev.poleward.service.render;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dev.poleward.domain.layout.Layout;
 import dev.poleward.service.render.Mark.Words;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
@@ -45,7 +46,22 @@ class LaidOutTest {
   @ParameterizedTest(name = "{1}, {2}, {3}")
   @MethodSource("pictures")
   void textHasRoom(DogCurve of, String name, MasteryPictures.Kind kind, int width) {
-    Picture picture = MasteryPictures.draw(of, kind, width);
+    assertThat(name).isNotEmpty();
+    assertTextHasRoom(MasteryPictures.draw(of, kind, width), width);
+  }
+
+  private static Stream<Arguments> layouts() {
+    return SampleLayouts.all()
+        .flatMap(layout -> WIDTHS.stream().map(width -> Arguments.of(layout, width)));
+  }
+
+  @ParameterizedTest
+  @MethodSource("layouts")
+  void textOfALayoutHasRoom(Layout layout, int width) {
+    assertTextHasRoom(LayoutPicture.of(layout, width), width);
+  }
+
+  private static void assertTextHasRoom(Picture picture, int width) {
     List<Words> words = words(picture);
     Rectangle2D paper = new Rectangle2D.Double(0, 0, picture.width(), picture.height());
 
@@ -60,7 +76,6 @@ class LaidOutTest {
       }
     }
     assertThat(picture.width() * picture.scale()).isEqualTo(width);
-    assertThat(name).isNotEmpty();
   }
 
   private static List<Words> words(Picture picture) {
