@@ -147,7 +147,7 @@ public final class HttpServer implements AutoCloseable {
     addPlans(
         routes,
         new PlanRoutes(gate, bodies, intake, parts.clubs(), own, placed),
-        new PlanReads(reads, placed));
+        new PlanReads(reads, placed, new Papers(studio)));
     DogReads dogs = new DogReads(reads, placed, days);
     addOutlook(routes, new OutlookRoutes(dogs), new AimRoutes(dogs));
     addHabits(routes, new CareRoutes(dogs), new HabitRoutes(dogs));
@@ -245,7 +245,7 @@ public final class HttpServer implements AutoCloseable {
   private static void addPlans(Routes routes, PlanRoutes plans, PlanReads reads) {
     routes
         .post("/v1/clubs/{club}/dogs/{dog}/plans", plans::post)
-        .get("/v1/clubs/{club}/plans/{plan}", reads::plan);
+        .get("/v1/clubs/{club}/plans/{plan}", PlanReads.FORMS, reads::plan);
   }
 
   private static void addHabits(Routes routes, CareRoutes care, HabitRoutes habits) {

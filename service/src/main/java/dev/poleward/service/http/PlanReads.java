@@ -3,14 +3,22 @@ package dev.poleward.service.http;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import dev.poleward.domain.event.ProgrammeEvent.PlanIssued;
 import dev.poleward.domain.planning.PlanOutcome;
+import dev.poleward.domain.record.DogRecord;
 import dev.poleward.domain.record.EntityKind;
 import dev.poleward.domain.record.EntityRef;
 import dev.poleward.domain.record.Fact;
 import dev.poleward.domain.record.Placement;
 import dev.poleward.domain.record.Precedence;
+import dev.poleward.domain.record.Registry;
 import dev.poleward.domain.record.View;
 import dev.poleward.service.codec.Documents;
 import dev.poleward.service.http.ClubReads.Reader;
+import dev.poleward.service.page.HtmlPages;
+import dev.poleward.service.page.PdfPages;
+import dev.poleward.service.page.PlanLeaves;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -18,12 +26,17 @@ import java.util.Optional;
 /** Plans as they were handed out, and what came of them. Safe for use by many threads. */
 final class PlanReads {
 
+  /** What a plan comes as, the usual form first. */
+  static final List<String> FORMS = List.of(Answer.JSON, HtmlPages.HTML, PdfPages.PDF);
+
   private final ClubReads reads;
   private final PlacedReps placed;
+  private final Papers papers;
 
-  PlanReads(ClubReads reads, PlacedReps placed) {
+  PlanReads(ClubReads reads, PlacedReps placed, Papers papers) {
     this.reads = reads;
     this.placed = placed;
+    this.papers = papers;
   }
 
   /** {@code GET …/plans/{plan}}. */
@@ -40,6 +53,9 @@ final class PlanReads {
     }
     Fact<PlanIssued> plan = found.get();
     ObjectNode document = Documents.write(plan.event().document());
+    if (!call.form().equals(Answer.JSON)) {
+      return onPaper(call, new Registry(placement, view), plan, document);
+    }
     PlanOutcome outcome =
         PlanOutcome.of(
             PlanShape.planned(document),
@@ -47,6 +63,15 @@ final class PlanReads {
             plan.time());
     return Answer.json(
         200, PlanOrder.of(PlanShape.answer(document, plan.time().toString(), outcome)));
+  }
+
+  private Answer onPaper(Call call, Registry registry, Fact<PlanIssued> plan, ObjectNode document) {
+    ZoneId zone = registry.club().map(LocalDays::zone).orElse(ZoneOffset.UTC);
+    String callName =
+        registry.dog(plan.event().dog()).map(DogRecord::callName).orElse(plan.event().dog());
+    return papers.of(
+        call,
+        PlanLeaves.sheaf(PlanPaper.of(document, callName, LocalDate.ofInstant(plan.time(), zone))));
   }
 
   private static Optional<Fact<PlanIssued>> issued(Reader reader, View view, String plan) {

@@ -28,6 +28,7 @@ import dev.poleward.service.codec.Writing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** Plans as they are recorded and shown. */
@@ -109,24 +110,28 @@ final class PlanShape {
   /** The drills of a recorded plan, but for those of old that leave open what was to be run. */
   static List<PlannedDrill> planned(ObjectNode document) {
     List<PlannedDrill> planned = new ArrayList<>();
-    for (JsonNode drill : document.path("drills")) {
-      if (drill.has("poles")
-          && drill.has("leadIn")
-          && drill.has("angle")
-          && drill.has("manoeuvre")) {
-        planned.add(
-            new PlannedDrill(
-                drill.get("poles").intValue(),
-                required(LeadIn.class, drill.get("leadIn")),
-                optional(BackChainStep.class, drill.get("backChainStep")),
-                optional(JumpTurn.class, drill.get("jumpTurn")),
-                new EntryAngle(drill.get("angle").doubleValue()),
-                required(Manoeuvre.class, drill.get("manoeuvre")),
-                optional(DogSide.class, drill.get("dogSide")),
-                drill.path("reps").asInt(1)));
-      }
-    }
+    document.path("drills").forEach(drill -> drill(drill).ifPresent(planned::add));
     return planned;
+  }
+
+  /** A recorded drill; empty when it leaves open what is to be run. */
+  static Optional<PlannedDrill> drill(JsonNode drill) {
+    if (!drill.has("poles")
+        || !drill.has("leadIn")
+        || !drill.has("angle")
+        || !drill.has("manoeuvre")) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new PlannedDrill(
+            drill.get("poles").intValue(),
+            required(LeadIn.class, drill.get("leadIn")),
+            optional(BackChainStep.class, drill.get("backChainStep")),
+            optional(JumpTurn.class, drill.get("jumpTurn")),
+            new EntryAngle(drill.get("angle").doubleValue()),
+            required(Manoeuvre.class, drill.get("manoeuvre")),
+            optional(DogSide.class, drill.get("dogSide")),
+            drill.path("reps").asInt(1)));
   }
 
   private static <E extends Enum<E>> E required(Class<E> type, JsonNode word) {

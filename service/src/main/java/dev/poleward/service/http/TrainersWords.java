@@ -6,6 +6,7 @@ import dev.poleward.domain.event.JumpTurn;
 import dev.poleward.domain.event.Manoeuvre;
 import dev.poleward.domain.layout.EntryAngle;
 import dev.poleward.domain.layout.LeadIn;
+import dev.poleward.domain.planning.PlannedDrill;
 import dev.poleward.domain.programme.Drill;
 import dev.poleward.domain.programme.Handling;
 import dev.poleward.domain.programme.Rung;
@@ -25,15 +26,28 @@ final class TrainersWords {
   }
 
   static String setup(Drill drill) {
-    return drill.poles() + " poles" + runUp(drill);
+    return drill.poles()
+        + " poles"
+        + runUp(drill.runUp().leadIn(), drill.runUp().step(), drill.runUp().turn());
   }
 
-  private static String runUp(Drill drill) {
-    LeadIn leadIn = drill.runUp().leadIn();
+  /** The same of a drill as it was handed out. */
+  static String planned(PlannedDrill drill) {
+    return drill.poles()
+        + " poles"
+        + runUp(drill.leadIn(), drill.step(), drill.turn())
+        + ", "
+        + entry(new Rung(drill.angle()))
+        + ", "
+        + handling(drill.manoeuvre(), drill.dogSide());
+  }
+
+  private static String runUp(
+      LeadIn leadIn, @Nullable BackChainStep step, @Nullable JumpTurn turn) {
     return switch (leadIn) {
       case NONE -> "";
       case TUNNEL -> " behind a tunnel";
-      case JUMP -> jump(drill.runUp().step(), drill.runUp().turn());
+      case JUMP -> jump(step, turn);
     };
   }
 

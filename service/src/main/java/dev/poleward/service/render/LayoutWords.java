@@ -107,6 +107,16 @@ final class LayoutWords {
     return String.join(" ", said);
   }
 
+  /** A piece as it is called in a table. */
+  static String shortName(Piece piece) {
+    return switch (piece.kind()) {
+      case POLE -> LayoutAdvice.name(piece);
+      case WING -> piece.name().equals("jump-left") ? "left wing" : "right wing";
+      case TUNNEL -> "tunnel";
+      case START -> "start";
+    };
+  }
+
   /** What should be looked at. */
   static List<String> warnings(Layout layout) {
     return layout.warnings().stream().map(LayoutAdvice::of).map(LayoutAdvice::text).toList();

@@ -4,11 +4,12 @@ import java.time.Duration;
 import java.util.Optional;
 import java.util.concurrent.Semaphore;
 import java.util.concurrent.TimeUnit;
+import java.util.function.Supplier;
 
 /**
- * Paints pictures. The letters are read from their files for the first of them. Safe for use by
- * many threads; {@value #AT_ONCE} are painted at a time, since their pixels take memory, and the
- * others wait for {@link #WAIT_MAX} at most.
+ * Paints pictures and prints pages. The letters are read from their files for the first of them.
+ * Safe for use by many threads; {@value #AT_ONCE} are painted at a time, since their pixels take
+ * memory, and the others wait for {@link #WAIT_MAX} at most.
  */
 public final class Studio {
 
@@ -36,11 +37,30 @@ public final class Studio {
 
   /** A picture as PNG; empty when its turn did not come in time. */
   public Optional<byte[]> png(Picture picture) {
+    return inTurn(() -> PngPainting.of(picture, lettering()));
+  }
+
+  /** A print as PDF; empty when its turn did not come in time. */
+  public Optional<byte[]> printed(Press.Print print) {
+    return inTurn(() -> Press.of(print, lettering()));
+  }
+
+  /** Whether our letters have all that a text needs. */
+  public static boolean canWrite(String text) {
+    return lettering().knows(text);
+  }
+
+  /** A text for which our letters are not enough, as a picture. */
+  public static Picture painted(String text) {
+    return PaintedText.of(text, lettering());
+  }
+
+  private Optional<byte[]> inTurn(Supplier<byte[]> work) {
     if (!isItsTurn()) {
       return Optional.empty();
     }
     try {
-      return Optional.of(PngPainting.of(picture, Letters.OF_ALL_PICTURES));
+      return Optional.of(work.get());
     } finally {
       brushes.release();
     }

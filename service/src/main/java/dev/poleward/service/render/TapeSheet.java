@@ -2,7 +2,6 @@ package dev.poleward.service.render;
 
 import dev.poleward.domain.layout.FeetAndInches;
 import dev.poleward.domain.layout.Layout;
-import dev.poleward.domain.layout.LayoutAdvice;
 import dev.poleward.domain.layout.Pegs;
 import dev.poleward.domain.layout.Piece;
 import dev.poleward.service.render.Mark.Hold;
@@ -39,7 +38,10 @@ final class TapeSheet {
       y += 3;
       List<String> name =
           Lines.of(
-              sheet.lettering(), LayoutAdvice.name(piece), a - left - TAPE_WIDTH_MIN, Type.NOTE);
+              sheet.lettering(),
+              LayoutWords.shortName(piece),
+              a - left - TAPE_WIDTH_MIN,
+              Type.NOTE);
       double nameY = y;
       for (String line : name) {
         nameY += Type.NOTE.leading();

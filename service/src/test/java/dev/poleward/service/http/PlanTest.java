@@ -12,10 +12,12 @@ import static org.hamcrest.Matchers.hasItem;
 import static org.hamcrest.Matchers.hasItems;
 import static org.hamcrest.Matchers.lessThanOrEqualTo;
 import static org.hamcrest.Matchers.not;
+import static org.hamcrest.Matchers.startsWith;
 
 import dev.poleward.service.Club;
 import dev.poleward.service.SharedService;
 import io.restassured.response.Response;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
@@ -186,5 +188,32 @@ class PlanTest {
     club.get("/plans/nothing").then().statusCode(404);
     ask("{'id':'i-3','plan':'mine'}").then().statusCode(201);
     club.get("/plans/mine").then().body("drills.manoeuvre", not(hasItem("pressure")));
+  }
+
+  @Test
+  void aPlanComesOnPaper() {
+    ask("{'id':'i-9','time':'2026-05-04T17:00:00Z','plan':'plan-9','budget':{'reps':4}}")
+        .then()
+        .statusCode(201);
+
+    String page =
+        club.given()
+            .header("Accept", "text/html")
+            .get(club.path("/plans/plan-9"))
+            .then()
+            .statusCode(200)
+            .header("Content-Security-Policy", startsWith("default-src 'none'"))
+            .extract()
+            .asString();
+    assertThat(page).contains("Juniper: session of 4 May 2026").contains("What to do");
+    byte[] print =
+        club.given()
+            .header("Accept", "application/pdf")
+            .get(club.path("/plans/plan-9"))
+            .then()
+            .statusCode(200)
+            .extract()
+            .asByteArray();
+    assertThat(new String(print, 0, 5, StandardCharsets.US_ASCII)).isEqualTo("%PDF-");
   }
 }

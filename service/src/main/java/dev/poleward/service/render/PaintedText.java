@@ -1,0 +1,38 @@
+package dev.poleward.service.render;
+
+import java.util.List;
+
+/** A text as a picture, for paper whose letters cannot write it. */
+final class PaintedText {
+
+  private static final double WIDTH_MAX = 480;
+  private static final int LINES_MAX = 4;
+  private static final Type TYPE = Type.TEXT;
+
+  /** Stands for a letter that no font here has. */
+  private static final String NO_LETTER = "?";
+
+  private PaintedText() {}
+
+  static Picture of(String text, Lettering lettering) {
+    Sheet sheet = new Sheet(lettering);
+    List<String> lines = Lines.cut(lettering, text, WIDTH_MAX, TYPE, LINES_MAX);
+    double widest = 1;
+    double y = 0;
+    for (String line : lines) {
+      sheet.words(line, plain(line, lettering), 0, y + TYPE.ascent(), TYPE, Ink.BLACK);
+      widest = Math.max(widest, lettering.width(line, TYPE));
+      y += TYPE.leading();
+    }
+    return new Picture(text, text, Math.ceil(widest), Math.ceil(y), 1, sheet.marks());
+  }
+
+  private static String plain(String line, Lettering lettering) {
+    StringBuilder plain = new StringBuilder();
+    line.codePoints()
+        .mapToObj(Character::toString)
+        .map(letter -> lettering.knows(letter) ? letter : NO_LETTER)
+        .forEach(plain::append);
+    return plain.toString();
+  }
+}
