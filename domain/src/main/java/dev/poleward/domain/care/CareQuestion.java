@@ -14,7 +14,8 @@ import java.time.ZoneId;
  */
 public record CareQuestion(CareLimits limits, Conditions conditions, Instant at, ZoneId zone) {
 
-  LocalDate day() {
+  /** The club's day of it. */
+  public LocalDate day() {
     return at.atZone(zone).toLocalDate();
   }
 

@@ -1,18 +1,17 @@
 package dev.poleward.domain.care;
 
-import dev.poleward.domain.event.DogEvent.DogCleared;
 import dev.poleward.domain.event.DogEvent.DogRested;
 import dev.poleward.domain.record.DogRecord;
 import dev.poleward.domain.record.Fact;
 import dev.poleward.domain.record.PlacedRep;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.Period;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
@@ -35,6 +34,7 @@ public final class CareReview {
 
   private final DogRecord dog;
   private final CareQuestion question;
+  private final DogLimits own;
   private final CareLimits limits;
   private final LoadSeen load;
   private final List<CareNote> notes = new ArrayList<>();
@@ -43,8 +43,8 @@ public final class CareReview {
     this.dog = dog;
     this.question = question;
     this.load = load;
-    Map<String, Object> clearance = clearance(dog);
-    this.limits = clearance == null ? question.limits() : question.limits().within(clearance);
+    this.own = DogLimits.of(dog, question.limits(), question.day());
+    this.limits = own.limits();
   }
 
   /**
@@ -59,11 +59,12 @@ public final class CareReview {
   }
 
   private CarePermit permit(List<PlacedRep> reps, List<Instant> slips) {
-    boolean young = isYoung();
-    int gaps = gaps(young);
+    noteAge();
+    boolean young = own.isAsYoung();
+    int gaps = gaps();
     double part = partAfterRest() * partInHeat();
     boolean angleWork = mayTurn(reps, slips);
-    Map<String, Object> clearance = clearance(dog);
+    Map<String, Object> clearance = DogLimits.clearance(dog);
     if (clearance != null && !clearance.isEmpty()) {
       notes.add(CareNotes.clearedWithinLimits(clearance.keySet()));
     }
@@ -81,11 +82,11 @@ public final class CareReview {
     notes.add(CareNotes.pressure());
     notes.sort(Comparator.comparing(CareNote::severity).reversed());
     boolean stopped = notes.getFirst().severity() == Severity.STOP;
-    int sharp = Math.max(0, limits.sharpBendsPerSession() - load.today().sharpBends());
+    int sharp = Math.max(0, own.sharpBendsPerSession() - load.today().sharpBends());
     return new CarePermit(
-        young ? Math.min(limits.polesYoung(), limits.poles()) : limits.poles(),
+        own.poles(),
         stopped ? 0 : (int) (part * gaps),
-        stopped || young || wet || !angleWork ? 0 : (int) (part * sharp),
+        stopped || wet || !angleWork ? 0 : (int) (part * sharp),
         young ? limits.barHeightYoung() : null,
         angleWork,
         load,
@@ -94,9 +95,8 @@ public final class CareReview {
   }
 
   /** What is left of the day, of the week, and of what the dog is used to. */
-  private int gaps(boolean young) {
-    int ofSession =
-        young ? Math.min(limits.gapsYoung(), limits.gapsPerSession()) : limits.gapsPerSession();
+  private int gaps() {
+    int ofSession = own.gapsPerSession();
     int ofDay = ofSession - load.today().gaps();
     if (ofDay <= 0) {
       notes.add(CareNotes.dayIsFull(load.today().gaps(), ofSession));
@@ -122,33 +122,12 @@ public final class CareReview {
     return left;
   }
 
-  private boolean isYoung() {
-    if (dog.cleared() != null && !isAfterClearance(dog)) {
-      return false;
+  private void noteAge() {
+    switch (own.age()) {
+      case GROWN -> {}
+      case YOUNG -> notes.add(CareNotes.young(limits.ageMonths()));
+      case UNKNOWN -> notes.add(CareNotes.ageUnknown());
     }
-    LocalDate born = dog.traits().born();
-    if (born == null) {
-      notes.add(CareNotes.ageUnknown());
-      return true;
-    }
-    if (Period.between(born, question.day()).toTotalMonths() < limits.ageMonths()) {
-      notes.add(CareNotes.young(limits.ageMonths()));
-      return true;
-    }
-    return false;
-  }
-
-  /** Whether the dog was rested since it was cleared. */
-  private static boolean isAfterClearance(DogRecord dog) {
-    return dog.rested() != null
-        && dog.cleared() != null
-        && dog.rested().time().isAfter(dog.cleared().time());
-  }
-
-  /** What the dog is cleared up to; null when it was not, when all is allowed, or rested since. */
-  private static @Nullable Map<String, Object> clearance(DogRecord dog) {
-    Fact<DogCleared> cleared = dog.cleared();
-    return cleared == null || isAfterClearance(dog) ? null : cleared.event().limits();
   }
 
   /** Part of the load that a dog may bear after its rest; notes it while it is resting. */
@@ -157,11 +136,11 @@ public final class CareReview {
     if (rest == null) {
       return 1;
     }
-    LocalDate over = over(rest);
-    if (over == null || question.day().isBefore(over)) {
+    if (RestOfDog.isOn(dog, question.day(), question.zone())) {
       notes.add(CareNotes.resting(rest.event().reason(), rest.event().until()));
       return 0;
     }
+    LocalDate over = Objects.requireNonNull(RestOfDog.over(dog, question.zone()));
     long since = ChronoUnit.DAYS.between(over, question.day());
     if (since >= limits.easeBackDays()) {
       return 1;
@@ -169,16 +148,6 @@ public final class CareReview {
     double part = EASED_FROM + (1 - EASED_FROM) * since / limits.easeBackDays();
     notes.add(CareNotes.easingBack((int) Math.round(100 * part)));
     return part;
-  }
-
-  /**
-   * The first day after the rest: when it was cleared since, or what was said; null for neither.
-   */
-  private @Nullable LocalDate over(Fact<DogRested> rest) {
-    if (dog.cleared() != null && dog.cleared().time().isAfter(rest.time())) {
-      return dog.cleared().time().atZone(question.zone()).toLocalDate();
-    }
-    return rest.event().until();
   }
 
   private @Nullable Double heat() {

@@ -5,6 +5,7 @@ import dev.poleward.domain.judgement.PoolStanding;
 import dev.poleward.domain.judgement.StageStanding;
 import dev.poleward.domain.outlook.Season.RungDone;
 import dev.poleward.domain.outlook.Season.StageDone;
+import dev.poleward.domain.record.DaySpan;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -22,7 +23,7 @@ record Milestones(List<StageDone> stages, List<RungDone> rungs) {
   /** Something done, and the instant of it. */
   private record At<T>(Instant time, T done) {}
 
-  static Milestones of(DogStanding standing, SeasonSpan span) {
+  static Milestones of(DogStanding standing, DaySpan span) {
     List<At<RungDone>> rungs = new ArrayList<>();
     List<At<StageDone>> stages = new ArrayList<>();
     for (StageStanding stage : standing.stages()) {
@@ -48,7 +49,7 @@ record Milestones(List<StageDone> stages, List<RungDone> rungs) {
         : Optional.empty();
   }
 
-  private static <T> List<T> within(List<At<T>> all, SeasonSpan span) {
+  private static <T> List<T> within(List<At<T>> all, DaySpan span) {
     return all.stream()
         .filter(each -> span.has(each.time()))
         .sorted(Comparator.comparing(At::time))

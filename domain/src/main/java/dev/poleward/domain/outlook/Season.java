@@ -12,6 +12,7 @@ import dev.poleward.domain.mastery.Success;
 import dev.poleward.domain.mastery.Threshold;
 import dev.poleward.domain.programme.RungPool;
 import dev.poleward.domain.programme.Stage;
+import dev.poleward.domain.record.DaySpan;
 import dev.poleward.domain.record.Fact;
 import dev.poleward.domain.record.PlacedRep;
 import java.time.Instant;
@@ -33,16 +34,18 @@ import org.jspecify.annotations.Nullable;
  * @param months with anything in them, ascending
  * @param stages that were done within it, in that order
  * @param movedOn rungs that were moved on from within it, in that order
- * @param sides {@link EntrySide#POLE}, then {@link EntrySide#GAP}
+ * @param before the curve as it was before the first day
+ * @param after the curve as it was after the last
  * @param longestBreak between two days of training within it; null with fewer than two
  */
 public record Season(
-    SeasonSpan span,
+    DaySpan span,
     Amount total,
     List<Month> months,
     List<StageDone> stages,
     List<RungDone> movedOn,
-    List<SideChange> sides,
+    MasteryCurve before,
+    MasteryCurve after,
     @Nullable Break longestBreak) {
 
   private static final MasteryQuestion QUESTION =
@@ -62,7 +65,6 @@ public record Season(
     months = List.copyOf(months);
     stages = List.copyOf(stages);
     movedOn = List.copyOf(movedOn);
-    sides = List.copyOf(sides);
   }
 
   /**
@@ -108,7 +110,7 @@ public record Season(
    * @param standing where the dog stands in the programme of that time
    */
   public static Season of(
-      List<PlacedRep> reps, List<Fact<TrialRun>> trials, DogStanding standing, SeasonSpan span) {
+      List<PlacedRep> reps, List<Fact<TrialRun>> trials, DogStanding standing, DaySpan span) {
     List<PlacedRep> run = reps.stream().filter(rep -> span.has(rep.moment().time())).toList();
     List<Fact<TrialRun>> tried = trials.stream().filter(t -> span.has(t.time())).toList();
     Milestones milestones = Milestones.of(standing, span);
@@ -118,11 +120,12 @@ public record Season(
         months(run, tried, span),
         milestones.stages(),
         milestones.rungs(),
-        sides(reps, span),
+        curve(reps, span.begin()),
+        curve(reps, span.end()),
         longestBreak(run, span));
   }
 
-  private static Amount amount(List<PlacedRep> run, List<Fact<TrialRun>> tried, SeasonSpan span) {
+  private static Amount amount(List<PlacedRep> run, List<Fact<TrialRun>> tried, DaySpan span) {
     Set<String> sessions = new HashSet<>();
     Set<LocalDate> days = new HashSet<>();
     int reps = 0;
@@ -144,8 +147,7 @@ public record Season(
     return new Amount(sessions.size(), days.size(), reps, clean, gaps, trials, cleanTrials);
   }
 
-  private static List<Month> months(
-      List<PlacedRep> run, List<Fact<TrialRun>> tried, SeasonSpan span) {
+  private static List<Month> months(List<PlacedRep> run, List<Fact<TrialRun>> tried, DaySpan span) {
     TreeMap<YearMonth, List<PlacedRep>> reps = new TreeMap<>();
     TreeMap<YearMonth, List<Fact<TrialRun>>> trials = new TreeMap<>();
     for (PlacedRep rep : run) {
@@ -170,25 +172,23 @@ public record Season(
         .toList();
   }
 
-  private static List<SideChange> sides(List<PlacedRep> reps, SeasonSpan span) {
-    List<SideMastery> before = curve(reps, span.begin());
-    List<SideMastery> after = curve(reps, span.end());
+  /** {@link EntrySide#POLE}, then {@link EntrySide#GAP}. */
+  public List<SideChange> sides() {
     List<SideChange> sides = new ArrayList<>();
-    for (int i = 0; i < before.size(); i++) {
-      sides.add(
-          new SideChange(
-              before.get(i).side(), before.get(i).threshold(), after.get(i).threshold()));
+    for (int i = 0; i < before.sides().size(); i++) {
+      SideMastery was = before.sides().get(i);
+      sides.add(new SideChange(was.side(), was.threshold(), after.sides().get(i).threshold()));
     }
     return sides;
   }
 
-  private static List<SideMastery> curve(List<PlacedRep> reps, Instant until) {
+  private static MasteryCurve curve(List<PlacedRep> reps, Instant until) {
     List<PlacedRep> earlier =
         reps.stream().filter(rep -> rep.moment().time().isBefore(until)).toList();
-    return MasteryCurve.of(earlier, QUESTION, until).sides();
+    return MasteryCurve.of(earlier, QUESTION, until);
   }
 
-  private static @Nullable Break longestBreak(List<PlacedRep> run, SeasonSpan span) {
+  private static @Nullable Break longestBreak(List<PlacedRep> run, DaySpan span) {
     Break longest = null;
     LocalDate last = null;
     for (PlacedRep rep : run) {

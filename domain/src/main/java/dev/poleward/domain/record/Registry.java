@@ -30,6 +30,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 
@@ -139,16 +140,43 @@ public final class Registry {
 
   private Map<String, Fact<ClassJoined>> members(EntityRef entity) {
     Map<String, Fact<ClassJoined>> members = new TreeMap<>();
+    memberships(entity)
+        .forEach(
+            (dog, all) -> {
+              if (all.getLast().left() == null) {
+                members.put(dog, all.getLast().joined());
+              }
+            });
+    return members;
+  }
+
+  /** Every membership of a class there ever was, by dog, ascending by id; one after the other. */
+  public SortedMap<String, List<Membership>> memberships(String group) {
+    return memberships(new EntityRef(EntityKind.CLASS, group));
+  }
+
+  private SortedMap<String, List<Membership>> memberships(EntityRef entity) {
+    SortedMap<String, List<Membership>> memberships = new TreeMap<>();
     for (Fact<ClassEvent> fact : happened(knowledge.counting(entity, ClassEvent.class))) {
       switch (fact.event()) {
         case ClassFormed _ -> {}
-        case ClassJoined joined ->
-            members.putIfAbsent(
-                identity.of(joined.dog()), Objects.requireNonNull(fact.as(ClassJoined.class)));
-        case ClassLeft left -> members.remove(identity.of(left.dog()));
+        case ClassJoined joined -> {
+          List<Membership> ofDog =
+              memberships.computeIfAbsent(identity.of(joined.dog()), _ -> new ArrayList<>());
+          if (ofDog.isEmpty() || ofDog.getLast().left() != null) {
+            ofDog.add(new Membership(Objects.requireNonNull(fact.as(ClassJoined.class)), null));
+          }
+        }
+        case ClassLeft left -> {
+          List<Membership> ofDog = memberships.get(identity.of(left.dog()));
+          if (ofDog != null && ofDog.getLast().left() == null) {
+            Membership ended = ofDog.removeLast();
+            ofDog.add(new Membership(ended.joined(), fact.as(ClassLeft.class)));
+          }
+        }
       }
     }
-    return members;
+    return memberships;
   }
 
   /** A programme with its versions. */
@@ -184,6 +212,13 @@ public final class Registry {
                     happened(knowledge.counting(entity, SetupChanged.class)),
                     attendance(entity),
                     first(entity, SessionClosed.class)));
+  }
+
+  /** The session of an opening, when it is that opening which stands, and it had happened. */
+  public Optional<SessionRecord> sessionOpenedBy(Fact<SessionOpened> opening) {
+    return session(opening.event().session())
+        .filter(session -> session.opened().standing().id().equals(opening.id()))
+        .filter(session -> view.happened(session.opened().standing()));
   }
 
   private List<Fact<SessionAttended>> attendance(EntityRef entity) {

@@ -18,4 +18,10 @@ public record SessionRecord(
     Registered<SessionOpened> opened,
     List<Fact<SetupChanged>> setups,
     List<Fact<SessionAttended>> attendance,
-    @Nullable Fact<SessionClosed> closed) {}
+    @Nullable Fact<SessionClosed> closed) {
+
+  /** Which set of poles a setup is about. */
+  public static String poleSetOf(SetupChanged setup) {
+    return SessionSetups.poleSetOf(setup);
+  }
+}

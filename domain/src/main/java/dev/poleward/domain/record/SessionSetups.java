@@ -33,7 +33,7 @@ final class SessionSetups {
     return null;
   }
 
-  private static String poleSetOf(SetupChanged setup) {
+  static String poleSetOf(SetupChanged setup) {
     return setup.poleSet() == null ? MAIN : setup.poleSet();
   }
 }

@@ -3,11 +3,11 @@ package dev.poleward.domain.history;
 import dev.poleward.domain.outlook.OutlookQuestion;
 import dev.poleward.domain.outlook.OutlookTerms;
 import dev.poleward.domain.outlook.Panel;
-import dev.poleward.domain.outlook.SeasonSpan;
 import dev.poleward.domain.programme.DocumentReading.Faulty;
 import dev.poleward.domain.programme.DocumentReading.Sound;
 import dev.poleward.domain.programme.Programme;
 import dev.poleward.domain.programme.ProgrammeDocument;
+import dev.poleward.domain.record.DaySpan;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -26,8 +26,8 @@ final class AheadQuestions {
 
   static final Panel PANEL = Panel.of(PROGRAMME);
 
-  static final SeasonSpan SPAN =
-      new SeasonSpan(LocalDate.parse("2026-02-01"), LocalDate.parse("2026-03-31"), ZoneOffset.UTC);
+  static final DaySpan SPAN =
+      new DaySpan(LocalDate.parse("2026-02-01"), LocalDate.parse("2026-03-31"), ZoneOffset.UTC);
 
   static final OutlookQuestion OF_ANY_REPS =
       new OutlookQuestion(

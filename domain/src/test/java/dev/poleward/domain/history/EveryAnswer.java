@@ -35,6 +35,8 @@ import dev.poleward.domain.record.Registry;
 import dev.poleward.domain.record.SuspectedDuplicates;
 import dev.poleward.domain.record.View;
 import dev.poleward.domain.record.Waiting;
+import dev.poleward.domain.report.ClassReport;
+import dev.poleward.domain.report.ReportSources;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneOffset;
@@ -166,7 +168,19 @@ public final class EveryAnswer {
         answers.put("rep " + id, placement.ofRep(id));
         answers.put("loggings of rep " + id, placement.loggings(id));
       }
-      case CLASS -> answers.put("class " + id, registry.group(id));
+      case CLASS -> {
+        answers.put("class " + id, registry.group(id));
+        answers.put("memberships of class " + id, registry.memberships(id));
+        ReportSources sources =
+            new ReportSources(
+                facts,
+                placement,
+                registry,
+                AheadQuestions.SPAN,
+                CareLimits.USUAL,
+                placement::ofDog);
+        answers.put("report of class " + id, ReportInBrief.of(ClassReport.whole(id, sources)));
+      }
       case GROUND -> answers.put("ground " + id, registry.ground(id));
       case HANDLER -> answers.put("handler " + id, registry.handler(id));
       case PROGRAMME -> answers.put("programme " + id, registry.programme(id));

@@ -8,6 +8,7 @@ import dev.poleward.domain.event.Outcome;
 import dev.poleward.domain.judgement.DogStanding;
 import dev.poleward.domain.judgement.StandingReading;
 import dev.poleward.domain.learner.Temper;
+import dev.poleward.domain.record.DaySpan;
 import dev.poleward.domain.record.Fact;
 import dev.poleward.domain.record.Moment;
 import dev.poleward.domain.record.PlacedRep;
@@ -21,13 +22,13 @@ import org.junit.jupiter.api.Test;
 
 class SeasonTest {
 
-  private static final SeasonSpan YEAR = span("2026-01-01", "2026-12-31");
+  private static final DaySpan YEAR = span("2026-01-01", "2026-12-31");
 
-  private static SeasonSpan span(String from, String to) {
-    return new SeasonSpan(LocalDate.parse(from), LocalDate.parse(to), ZoneOffset.UTC);
+  private static DaySpan span(String from, String to) {
+    return new DaySpan(LocalDate.parse(from), LocalDate.parse(to), ZoneOffset.UTC);
   }
 
-  private static Season season(Schooling schooling, SeasonSpan span) {
+  private static Season season(Schooling schooling, DaySpan span) {
     return Season.of(
         schooling.reps(), List.of(), Walkable.standing(schooling, null).standing(span.end()), span);
   }
@@ -70,8 +71,8 @@ class SeasonTest {
     Season whole = season(schooling, YEAR);
     for (int day = 5; day < 120; day += 9) {
       LocalDate cut = YEAR.from().plusDays(day);
-      Season before = season(schooling, new SeasonSpan(YEAR.from(), cut, ZoneOffset.UTC));
-      Season after = season(schooling, new SeasonSpan(cut.plusDays(1), YEAR.to(), ZoneOffset.UTC));
+      Season before = season(schooling, new DaySpan(YEAR.from(), cut, ZoneOffset.UTC));
+      Season after = season(schooling, new DaySpan(cut.plusDays(1), YEAR.to(), ZoneOffset.UTC));
 
       assertThat(before.total().reps() + after.total().reps()).isEqualTo(whole.total().reps());
       List<Season.RungDone> moved = new ArrayList<>(before.movedOn());

@@ -4,9 +4,9 @@ import dev.poleward.domain.event.AimEvent.TrialRun;
 import dev.poleward.domain.judgement.StandingHistory;
 import dev.poleward.domain.outlook.Homework;
 import dev.poleward.domain.outlook.Season;
-import dev.poleward.domain.outlook.SeasonSpan;
 import dev.poleward.domain.outlook.Trials;
 import dev.poleward.domain.programme.ProgrammesFollowed;
+import dev.poleward.domain.record.DaySpan;
 import dev.poleward.service.http.DogReads.Seen;
 import dev.poleward.service.render.CsvTable;
 import java.time.LocalDate;
@@ -68,15 +68,15 @@ final class AimRoutes {
               Objects.requireNonNullElse(parameters.date("from"), to.minusYears(1).plusDays(1));
           if (from.isAfter(to)) {
             parameters.refuse("from", "must not be after to");
-          } else if (from.plusDays(SeasonSpan.DAYS_MAX).isBefore(to)) {
+          } else if (from.plusDays(DaySpan.DAYS_MAX).isBefore(to)) {
             parameters.refuse(
-                "from", "must be at most %d days before to".formatted(SeasonSpan.DAYS_MAX));
+                "from", "must be at most %d days before to".formatted(DaySpan.DAYS_MAX));
           }
-          return dog -> season(call, dog, new SeasonSpan(from, to, day.zone()));
+          return dog -> season(call, dog, new DaySpan(from, to, day.zone()));
         });
   }
 
-  private Answer season(Call call, Seen dog, SeasonSpan span) {
+  private Answer season(Call call, Seen dog, DaySpan span) {
     StandingHistory history =
         StandingHistory.of(
             dog.reps(), ProgrammesFollowed.of(dog.dog(), dog.registry()), span.last());

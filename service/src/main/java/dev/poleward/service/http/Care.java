@@ -15,7 +15,6 @@ import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 
 /** What a club's settings and calendar have to do with care. */
 final class Care {
@@ -34,10 +33,13 @@ final class Care {
   }
 
   static CareQuestion question(Registry registry, Conditions conditions, Instant at) {
-    Optional<ClubRecord> club = registry.club();
-    Map<String, Object> said = club.map(ClubRecord::careLimits).orElse(null);
-    ZoneId zone = club.map(LocalDays::zone).orElse(ZoneOffset.UTC);
-    return new CareQuestion(
-        said == null ? CareLimits.USUAL : CareLimits.of(said), conditions, at, zone);
+    ZoneId zone = registry.club().map(LocalDays::zone).orElse(ZoneOffset.UTC);
+    return new CareQuestion(limits(registry), conditions, at, zone);
+  }
+
+  /** What a club holds to. */
+  static CareLimits limits(Registry registry) {
+    Map<String, Object> said = registry.club().map(ClubRecord::careLimits).orElse(null);
+    return said == null ? CareLimits.USUAL : CareLimits.of(said);
   }
 }

@@ -18,10 +18,14 @@ final class FaultsShape {
   private FaultsShape() {}
 
   static ObjectNode of(String dog, LocalDay day, int days, FaultReview review) {
-    return new Writing()
-        .put("dog", dog)
-        .putPrinted("agedTo", day.date())
-        .put("days", days)
+    Writing shape =
+        new Writing().put("dog", dog).putPrinted("agedTo", day.date()).put("days", days);
+    return seen(shape, review).done();
+  }
+
+  /** Adds which faults there were, and where. */
+  static Writing seen(Writing shape, FaultReview review) {
+    return shape
         .put("all", group(new Writing(), review.all()).done())
         .put("helped", review.helped())
         .putObjects("lines", review.lines(), FaultsShape::line)
@@ -31,8 +35,7 @@ final class FaultsShape {
             "manoeuvres",
             review.manoeuvres().groups(),
             each -> group(new Writing().put("manoeuvre", each.of()), each).done())
-        .put("chanceOfManoeuvres", review.manoeuvres().chance())
-        .done();
+        .put("chanceOfManoeuvres", review.manoeuvres().chance());
   }
 
   private static ObjectNode angle(FaultGroup<AngleBand> group) {

@@ -22,7 +22,8 @@ final class HomeworkShape {
         .done();
   }
 
-  private static ObjectNode homework(Homework homework) {
+  /** Homework and what was done of it, as the contract's {@code Homework}. */
+  static ObjectNode homework(Homework homework) {
     return new Writing()
         .put("event", homework.set().id())
         .putPrinted("set", homework.set().time())

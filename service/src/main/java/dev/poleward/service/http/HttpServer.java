@@ -151,6 +151,10 @@ public final class HttpServer implements AutoCloseable {
     DogReads dogs = new DogReads(reads, placed, days);
     addOutlook(routes, new OutlookRoutes(dogs), new AimRoutes(dogs));
     addHabits(routes, new CareRoutes(dogs), new HabitRoutes(dogs));
+    routes.get(
+        "/v1/clubs/{club}/classes/{class}/report",
+        ClassReportRoutes.FORMS,
+        new ClassReportRoutes(reads, placed, days)::report);
     return routes;
   }
 

@@ -81,7 +81,8 @@ final class RewardFadeShape {
         .done();
   }
 
-  private static String text(RewardFade fade, Programme programme) {
+  /** The reason for the advice, in a sentence. */
+  static String text(RewardFade fade, Programme programme) {
     String aim = Math.round(100 * programme.cleanTarget()) + "%";
     String floor = Math.round(100 * programme.cleanFloor()) + "%";
     return switch (fade.reason()) {

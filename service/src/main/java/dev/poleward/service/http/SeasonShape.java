@@ -5,6 +5,7 @@ import dev.poleward.domain.outlook.Season;
 import dev.poleward.domain.outlook.Season.Amount;
 import dev.poleward.domain.outlook.Season.Break;
 import dev.poleward.domain.outlook.Season.RungDone;
+import dev.poleward.domain.outlook.Season.StageDone;
 import dev.poleward.service.codec.Writing;
 import dev.poleward.service.http.MasteryShape.ThresholdShape;
 import java.util.List;
@@ -28,15 +29,9 @@ final class SeasonShape {
             "months",
             season.months(),
             month -> amount(new Writing().putPrinted("month", month.month()), month.amount()))
-        .putObjects(
-            "stages",
-            season.stages(),
-            done -> DrillShape.of(done.stage()).putPrinted("day", done.day()).done())
+        .putObjects("stages", season.stages(), SeasonShape::done)
         .put("movedOnOmitted", season.movedOn().size() - shown.size())
-        .putObjects(
-            "movedOn",
-            shown,
-            done -> DrillShape.of(done.stage(), done.pool()).putPrinted("day", done.day()).done())
+        .putObjects("movedOn", shown, SeasonShape::done)
         .putObjects(
             "sides",
             season.sides(),
@@ -50,7 +45,18 @@ final class SeasonShape {
         .done();
   }
 
-  private static ObjectNode amount(Writing shape, Amount amount) {
+  /** A stage that was done. */
+  static ObjectNode done(StageDone done) {
+    return DrillShape.of(done.stage()).putPrinted("day", done.day()).done();
+  }
+
+  /** A rung that was moved on from. */
+  static ObjectNode done(RungDone done) {
+    return DrillShape.of(done.stage(), done.pool()).putPrinted("day", done.day()).done();
+  }
+
+  /** How much there was. */
+  static ObjectNode amount(Writing shape, Amount amount) {
     return shape
         .put("sessions", amount.sessions())
         .put("days", amount.days())

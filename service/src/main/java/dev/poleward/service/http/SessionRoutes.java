@@ -18,7 +18,6 @@ import dev.poleward.service.http.Asked.ById;
 import dev.poleward.service.http.Asked.ByMoment;
 import dev.poleward.service.http.ClubReads.Reader;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Function;
 
 /** Sessions, whole and in parts. Safe for use by many threads. */
@@ -61,22 +60,13 @@ final class SessionRoutes {
         if (items.size() == limit && last != null) {
           return new Page<>(List.of(), Cursors.written(last)).linked(call, Answer.json(200, body));
         }
-        standing(registry, opening, view).ifPresent(session -> items.add(shape.inList(session)));
+        registry.sessionOpenedBy(opening).ifPresent(session -> items.add(shape.inList(session)));
         last = opening.moment();
       }
       if (openings.size() < limit) {
         return Answer.json(200, body);
       }
     }
-  }
-
-  /** The session of an opening, when it is that opening which stands. */
-  static Optional<SessionRecord> standing(
-      Registry registry, Fact<SessionOpened> opening, View view) {
-    return registry
-        .session(opening.event().session())
-        .filter(session -> session.opened().standing().id().equals(opening.id()))
-        .filter(session -> view.happened(session.opened().standing()));
   }
 
   /** {@code GET …/sessions/{session}}. */

@@ -39,7 +39,7 @@ final class StandingShape {
             StandingShape::drill);
   }
 
-  private static String followed(ProgrammeInForce inForce) {
+  static String followed(ProgrammeInForce inForce) {
     return switch (inForce) {
       case ProgrammeInForce.Unassigned _ -> "by-default";
       case ProgrammeInForce.Assigned _ -> "assigned";
@@ -59,7 +59,8 @@ final class StandingShape {
         .done();
   }
 
-  private static Writing place(String stage, RungPool pool) {
+  /** What one verdict is about. */
+  static Writing place(String stage, RungPool pool) {
     Drill any = pool.drills().getFirst();
     return new Writing()
         .put("stage", stage)
@@ -118,7 +119,8 @@ final class StandingShape {
     return Math.toIntExact(Math.round(of.made() + of.missed()));
   }
 
-  private static ObjectNode next(NextRung next) {
+  /** Something to be worked on, as the contract's {@code NextRung}. */
+  static ObjectNode next(NextRung next) {
     return place(next.standing().stage().id(), next.standing().pool())
         .put("why", next.why())
         .put("reason", VerdictWords.reason(next))

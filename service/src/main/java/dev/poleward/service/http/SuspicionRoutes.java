@@ -154,7 +154,7 @@ final class SuspicionRoutes {
     }
 
     private List<SuspectedDuplicate> suspicions(Fact<SessionOpened> opening) {
-      if (SessionRoutes.standing(registry, opening, asked.view()).isEmpty()) {
+      if (registry.sessionOpenedBy(opening).isEmpty()) {
         return List.of();
       }
       List<PlacedRep> placed = placement.inSession(opening.event().session());

@@ -5,6 +5,7 @@ import dev.poleward.domain.event.AimEvent.TrialRun;
 import dev.poleward.domain.outlook.Trials;
 import dev.poleward.domain.outlook.Trials.CarryOver;
 import dev.poleward.domain.outlook.Trials.Run;
+import dev.poleward.domain.record.Fact;
 import dev.poleward.service.codec.Writing;
 import java.util.List;
 
@@ -26,17 +27,22 @@ final class TrialsShape {
   }
 
   private static ObjectNode run(Run run) {
-    TrialRun trial = run.run().event();
+    return trial(run.run())
+        .put("training", new Writing().put("reps", run.reps()).put("clean", run.clean()).done())
+        .done();
+  }
+
+  /** What was told of a trial. */
+  static Writing trial(Fact<TrialRun> run) {
+    TrialRun trial = run.event();
     return new Writing()
-        .put("event", run.run().id())
-        .putPrinted("time", run.run().time())
+        .put("event", run.id())
+        .putPrinted("time", run.time())
         .put("poles", trial.poles())
         .put("outcome", trial.outcome())
         .put("atPole", trial.atPole())
         .put("seconds", trial.seconds())
-        .put("angle", trial.angle())
-        .put("training", new Writing().put("reps", run.reps()).put("clean", run.clean()).done())
-        .done();
+        .put("angle", trial.angle());
   }
 
   private static ObjectNode carryOver(CarryOver over) {

@@ -232,6 +232,7 @@ class EveryReadTest {
     return List.of("", random.nextBoolean() ? asOf : knownAt, asOf + "&" + knownAt);
   }
 
+  private static final String REPORT = "/classes/{class}/report";
   private static final Set<String> WITHOUT_VIEW =
       Set.of("/events", "/events/{event}", "/digest", "/access-keys");
   private static final Set<String> SINGLE =
@@ -248,7 +249,11 @@ class EveryReadTest {
           "/dogs/{dog}/homework",
           "/dogs/{dog}/goals",
           "/dogs/{dog}/trials",
-          "/dogs/{dog}/season");
+          "/dogs/{dog}/season",
+          REPORT);
+
+  /** Long enough for all that is generated, up to the day that the view ends with. */
+  private static final String REPORT_FROM = "from=2026-02-20";
 
   /** Pictures take longer to paint than anything else, so few histories ask for them. */
   private static final int HISTORIES_TO_A_PICTURE = 25;
@@ -265,6 +270,7 @@ class EveryReadTest {
     int items = below.equals("/events") ? 1_000 : limit;
     return queries.stream()
         .map(query -> below.equals("/suspected-duplicates") ? with(query, "within=120") : query)
+        .map(query -> below.equals(REPORT) ? with(query, REPORT_FROM) : query)
         .map(query -> list ? with(query, "limit=" + items) : query)
         .flatMap(
             query ->

@@ -1,4 +1,4 @@
-package dev.poleward.domain.outlook;
+package dev.poleward.domain.record;
 
 import java.time.Instant;
 import java.time.LocalDate;
@@ -10,15 +10,15 @@ import java.time.ZoneId;
  * @param from not after {@code to}
  * @param to at most {@value #DAYS_MAX} days from {@code from}
  */
-public record SeasonSpan(LocalDate from, LocalDate to, ZoneId zone) {
+public record DaySpan(LocalDate from, LocalDate to, ZoneId zone) {
 
-  /** Days of a season at most: a year and what it takes to compare with the last. */
+  /** Days of a span at most: a year and what it takes to compare with the last. */
   public static final int DAYS_MAX = 400;
 
-  /** Refuses what is no season. */
-  public SeasonSpan {
+  /** Refuses what is no span. */
+  public DaySpan {
     if (from.isAfter(to) || from.plusDays(DAYS_MAX).isBefore(to)) {
-      throw new IllegalArgumentException("no season: " + from + " to " + to);
+      throw new IllegalArgumentException("no span of days: " + from + " to " + to);
     }
   }
 
@@ -38,12 +38,12 @@ public record SeasonSpan(LocalDate from, LocalDate to, ZoneId zone) {
   }
 
   /** Whether something happened in it. */
-  boolean has(Instant time) {
+  public boolean has(Instant time) {
     return !time.isBefore(begin()) && time.isBefore(end());
   }
 
   /** The club's day of an instant. */
-  LocalDate day(Instant time) {
+  public LocalDate day(Instant time) {
     return time.atZone(zone).toLocalDate();
   }
 }
