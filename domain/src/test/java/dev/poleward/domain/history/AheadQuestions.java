@@ -29,6 +29,9 @@ final class AheadQuestions {
   static final DaySpan SPAN =
       new DaySpan(LocalDate.parse("2026-02-01"), LocalDate.parse("2026-03-31"), ZoneOffset.UTC);
 
+  /** The day of all reps that are generated. */
+  static final DaySpan DAY = new DaySpan(TODAY, TODAY, ZoneOffset.UTC);
+
   static final OutlookQuestion OF_ANY_REPS =
       new OutlookQuestion(
           TODAY, AGED_TO, 2.0, 2, new OutlookTerms(2, 1, Duration.ofDays(14), 6, 1));

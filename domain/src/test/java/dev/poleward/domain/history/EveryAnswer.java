@@ -21,6 +21,7 @@ import dev.poleward.domain.outlook.StartingStage;
 import dev.poleward.domain.outlook.Trials;
 import dev.poleward.domain.programme.ProgrammesFollowed;
 import dev.poleward.domain.record.Announcement;
+import dev.poleward.domain.record.DaySpan;
 import dev.poleward.domain.record.Digest;
 import dev.poleward.domain.record.DogRecord;
 import dev.poleward.domain.record.EntityKind;
@@ -36,6 +37,7 @@ import dev.poleward.domain.record.SuspectedDuplicates;
 import dev.poleward.domain.record.View;
 import dev.poleward.domain.record.Waiting;
 import dev.poleward.domain.report.ClassReport;
+import dev.poleward.domain.report.Overview;
 import dev.poleward.domain.report.ReportSources;
 import java.time.Duration;
 import java.time.Instant;
@@ -79,6 +81,8 @@ public final class EveryAnswer {
     named(facts).forEach(every::ask);
     every.answers.put("club", every.registry.club());
     every.answers.put("waiting", Waiting.of(facts, view));
+    every.answers.put(
+        "overview", Overview.of(every.reportOf(AheadQuestions.DAY), "", Overview.DOGS_MAX));
     return every.answers;
   }
 
@@ -123,6 +127,10 @@ public final class EveryAnswer {
           }
         });
     return named;
+  }
+
+  private ReportSources reportOf(DaySpan span) {
+    return new ReportSources(facts, placement, registry, span, CareLimits.USUAL, placement::ofDog);
   }
 
   private void ask(EntityRef entity) {
@@ -171,15 +179,9 @@ public final class EveryAnswer {
       case CLASS -> {
         answers.put("class " + id, registry.group(id));
         answers.put("memberships of class " + id, registry.memberships(id));
-        ReportSources sources =
-            new ReportSources(
-                facts,
-                placement,
-                registry,
-                AheadQuestions.SPAN,
-                CareLimits.USUAL,
-                placement::ofDog);
-        answers.put("report of class " + id, ReportInBrief.of(ClassReport.whole(id, sources)));
+        answers.put(
+            "report of class " + id,
+            ReportInBrief.of(ClassReport.whole(id, reportOf(AheadQuestions.SPAN))));
       }
       case GROUND -> answers.put("ground " + id, registry.ground(id));
       case HANDLER -> answers.put("handler " + id, registry.handler(id));

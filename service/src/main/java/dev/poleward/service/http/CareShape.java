@@ -34,7 +34,8 @@ final class CareShape {
         .done();
   }
 
-  private static ObjectNode load(Load load) {
+  /** What reps asked of a body. */
+  static ObjectNode load(Load load) {
     return new Writing()
         .put("gaps", load.gaps())
         .put("sharpBends", load.sharpBends())

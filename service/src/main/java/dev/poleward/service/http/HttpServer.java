@@ -151,10 +151,7 @@ public final class HttpServer implements AutoCloseable {
     DogReads dogs = new DogReads(reads, placed, days);
     addOutlook(routes, new OutlookRoutes(dogs), new AimRoutes(dogs));
     addHabits(routes, new CareRoutes(dogs), new HabitRoutes(dogs));
-    routes.get(
-        "/v1/clubs/{club}/classes/{class}/report",
-        ClassReportRoutes.FORMS,
-        new ClassReportRoutes(reads, placed, days)::report);
+    addReports(routes, new ReportReads(reads, placed, days));
     return routes;
   }
 
@@ -257,6 +254,15 @@ public final class HttpServer implements AutoCloseable {
         .get("/v1/clubs/{club}/dogs/{dog}/care", care::care)
         .get("/v1/clubs/{club}/dogs/{dog}/faults", habits::faults)
         .get("/v1/clubs/{club}/dogs/{dog}/reward-fade", habits::rewardFade);
+  }
+
+  private static void addReports(Routes routes, ReportReads reports) {
+    routes
+        .get(
+            "/v1/clubs/{club}/classes/{class}/report",
+            ClassReportRoutes.FORMS,
+            new ClassReportRoutes(reports)::report)
+        .get("/v1/clubs/{club}/overview", new OverviewRoutes(reports)::overview);
   }
 
   private static void addOutlook(Routes routes, OutlookRoutes outlook, AimRoutes aims) {
