@@ -4,6 +4,10 @@ import dev.poleward.domain.event.DogEvent.DogMerged;
 import dev.poleward.domain.event.EventWithdrawn;
 import dev.poleward.domain.event.RepEvent.RepAmended;
 import dev.poleward.domain.event.RepEvent.RepLogged;
+import dev.poleward.domain.event.TimingEvent;
+import dev.poleward.domain.event.TimingEvent.TimingPaired;
+import dev.poleward.domain.event.TimingEvent.TimingRecorded;
+import dev.poleward.domain.event.TimingEvent.TimingUnpaired;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -23,6 +27,7 @@ public final class Corrections {
   private final Map<String, Set<String>> movedToDog = new HashMap<>();
   private final Map<String, Set<String>> movedToSession = new HashMap<>();
   private final Map<String, List<Fact<RepLogged>>> furtherLoggings = new HashMap<>();
+  private final Map<String, List<Fact<TimingEvent>>> pairings = new HashMap<>();
   private final List<Fact<DogMerged>> merges = new ArrayList<>();
 
   private Corrections() {}
@@ -30,8 +35,8 @@ public final class Corrections {
   /**
    * Gathers corrections.
    *
-   * @param facts withdrawals, amendments, merges, and the second and later loggings of a rep; other
-   *     events are passed over
+   * @param facts withdrawals, amendments, merges, pairings and their undoing, and the second and
+   *     later loggings of a rep; other events are passed over
    */
   public static Corrections of(Iterable<? extends Fact<?>> facts) {
     Corrections corrections = new Corrections();
@@ -54,6 +59,11 @@ public final class Corrections {
     if (merge != null) {
       merges.add(merge);
     }
+    Fact<TimingEvent> timing = fact.as(TimingEvent.class);
+    String paired = timing == null ? null : paired(timing.event());
+    if (timing != null && paired != null) {
+      pairings.computeIfAbsent(paired, _ -> new ArrayList<>()).add(timing);
+    }
     Fact<RepAmended> amendment = fact.as(RepAmended.class);
     if (amendment != null) {
       RepAmended amended = amendment.event();
@@ -61,6 +71,14 @@ public final class Corrections {
       index(movedToDog, amended.dog(), amended.rep());
       index(movedToSession, amended.session(), amended.rep());
     }
+  }
+
+  private static @Nullable String paired(TimingEvent event) {
+    return switch (event) {
+      case TimingPaired pairing -> pairing.timing();
+      case TimingUnpaired pairing -> pairing.timing();
+      case TimingRecorded _ -> null;
+    };
   }
 
   private static void index(Map<String, Set<String>> moved, @Nullable String target, String rep) {
@@ -112,6 +130,11 @@ public final class Corrections {
   /** Loggings of a rep other than the one applied first, in no particular order. */
   public List<Fact<RepLogged>> furtherLoggings(String rep) {
     return furtherLoggings.getOrDefault(rep, List.of());
+  }
+
+  /** What was said of which reps a timing belongs to, or does not, in no particular order. */
+  public List<Fact<TimingEvent>> pairingsOf(String timing) {
+    return pairings.getOrDefault(timing, List.of());
   }
 
   /** Merges of dogs, in no particular order. */

@@ -2,6 +2,8 @@ package dev.poleward.domain.record;
 
 import dev.poleward.domain.event.RepEvent.RepLogged;
 import dev.poleward.domain.event.SessionEvent.SessionOpened;
+import dev.poleward.domain.event.TimingEvent.TimingRecorded;
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -22,6 +24,9 @@ public interface Facts {
   /** Every logging under this rep id: one, as a rule. */
   List<Fact<RepLogged>> repsLoggedAs(String rep);
 
+  /** Timings of a device that happened from one instant on to before another. */
+  List<Fact<TimingRecorded>> timingsOf(String device, Instant from, Instant until);
+
   /** Everything that {@link Filing} files under this entity. */
   List<Fact<?>> about(EntityRef entity);
 
@@ -38,7 +43,7 @@ public interface Facts {
   /** One recorded event. */
   Optional<Fact<?>> event(String id);
 
-  /** Withdrawals, amendments, merges and double loggings of the whole club. */
+  /** Withdrawals, amendments, merges, pairings and double loggings of the whole club. */
   Corrections corrections();
 
   /**

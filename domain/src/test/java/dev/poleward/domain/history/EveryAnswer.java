@@ -19,6 +19,9 @@ import dev.poleward.domain.outlook.Outlook;
 import dev.poleward.domain.outlook.Season;
 import dev.poleward.domain.outlook.StartingStage;
 import dev.poleward.domain.outlook.Trials;
+import dev.poleward.domain.pace.Pace;
+import dev.poleward.domain.pace.PairedTimings;
+import dev.poleward.domain.pace.Pairing;
 import dev.poleward.domain.programme.ProgrammesFollowed;
 import dev.poleward.domain.record.Announcement;
 import dev.poleward.domain.record.DaySpan;
@@ -65,12 +68,14 @@ public final class EveryAnswer {
           CareLimits.USUAL, Conditions.NOT_SAID, CurveQuestions.AGED_TO, ZoneOffset.UTC);
 
   private final Facts facts;
+  private final View view;
   private final Placement placement;
   private final Registry registry;
   private final Map<String, Object> answers = new TreeMap<>();
 
   private EveryAnswer(Facts facts, View view) {
     this.facts = facts;
+    this.view = view;
     this.placement = new Placement(facts, view);
     this.registry = new Registry(placement, view);
   }
@@ -150,6 +155,16 @@ public final class EveryAnswer {
         answers.put("drills that dog " + id + " ran", DrillCounts.of(reps));
         answers.put(
             "faults of dog " + id, FaultReview.of(reps, Instant.EPOCH, CurveQuestions.AGED_TO));
+        PairedTimings timings =
+            Pairing.ofDog(id, reps, facts, view, placement, Instant.EPOCH, CurveQuestions.AGED_TO);
+        answers.put("timed reps of dog " + id, timings.reps());
+        answers.put("timings of dog " + id + " that belong to no rep", timings.unpaired());
+        answers.put(
+            "timings left over beside dog " + id, List.of(timings.further(), timings.unclaimed()));
+        answers.put("clocks that timed dog " + id, timings.devices());
+        answers.put(
+            "pace of dog " + id,
+            Pace.of(timings.reps(), Instant.EPOCH, CurveQuestions.AGED_TO, ZoneOffset.UTC));
         ProgrammesFollowed followed = ProgrammesFollowed.of(id, registry);
         answers.put("programmes of dog " + id, followed);
         if (!reps.isEmpty()) {

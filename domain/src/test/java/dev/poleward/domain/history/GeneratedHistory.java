@@ -9,8 +9,8 @@ import java.util.stream.IntStream;
 /**
  * What a small club sent in: a few dozen events about few things, so that duplicates, equal times,
  * late setups, corrections of what is corrected already or not known yet, and all the rest that is
- * rare on a field are common here. In some a dog is drilled enough for a curve. One seed always
- * gives the same history.
+ * rare on a field are common here. In some a dog is drilled enough for a curve, in some much is
+ * timed. One seed always gives the same history.
  *
  * <p>Recording times never decrease along the list.
  *

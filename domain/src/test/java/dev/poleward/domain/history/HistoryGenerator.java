@@ -80,6 +80,11 @@ final class HistoryGenerator {
     if (pick.onceIn(4)) {
       often(160, reps::drilled);
     }
+    if (pick.onceIn(4)) {
+      often(80, talk::timing);
+      often(12, () -> new TimingPaired(anEvent(), pick.of(GeneratedHistory.REPS)));
+      often(8, () -> new TimingUnpaired(anEvent(), pick.of(GeneratedHistory.REPS)));
+    }
   }
 
   /** Of everything that there is, what most is said of first. */

@@ -6,6 +6,9 @@ import dev.poleward.domain.event.RepEvent.RepAmended;
 import dev.poleward.domain.event.RepEvent.RepLogged;
 import dev.poleward.domain.event.SessionEvent.SessionOpened;
 import dev.poleward.domain.event.TimingEvent;
+import dev.poleward.domain.event.TimingEvent.TimingPaired;
+import dev.poleward.domain.event.TimingEvent.TimingRecorded;
+import dev.poleward.domain.event.TimingEvent.TimingUnpaired;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -52,7 +55,7 @@ public final class MemoryFacts implements Facts {
 
   private boolean corrects(Fact<?> fact) {
     return switch (fact.event()) {
-      case EventWithdrawn _, RepAmended _, DogMerged _ -> true;
+      case EventWithdrawn _, RepAmended _, DogMerged _, TimingPaired _, TimingUnpaired _ -> true;
       case RepLogged logged -> !repsLoggedAs(logged.rep()).getFirst().id().equals(fact.id());
       default -> false;
     };
@@ -75,6 +78,16 @@ public final class MemoryFacts implements Facts {
 
   private Stream<Fact<RepLogged>> loggings() {
     return facts.stream().map(fact -> fact.as(RepLogged.class)).filter(Objects::nonNull);
+  }
+
+  @Override
+  public List<Fact<TimingRecorded>> timingsOf(String device, Instant from, Instant until) {
+    return facts.stream()
+        .map(fact -> fact.as(TimingRecorded.class))
+        .filter(Objects::nonNull)
+        .filter(fact -> fact.event().device().equals(device))
+        .filter(fact -> !fact.time().isBefore(from) && fact.time().isBefore(until))
+        .toList();
   }
 
   @Override

@@ -150,7 +150,7 @@ public final class HttpServer implements AutoCloseable {
         new PlanReads(reads, placed, new Papers(studio)));
     DogReads dogs = new DogReads(reads, placed, days);
     addOutlook(routes, new OutlookRoutes(dogs), new AimRoutes(dogs));
-    addHabits(routes, new CareRoutes(dogs), new HabitRoutes(dogs));
+    addHabits(routes, new CareRoutes(dogs), new HabitRoutes(dogs), new TimingRoutes(dogs));
     addReports(routes, new ReportReads(reads, placed, days));
     return routes;
   }
@@ -249,11 +249,13 @@ public final class HttpServer implements AutoCloseable {
         .get("/v1/clubs/{club}/plans/{plan}", PlanReads.FORMS, reads::plan);
   }
 
-  private static void addHabits(Routes routes, CareRoutes care, HabitRoutes habits) {
+  private static void addHabits(
+      Routes routes, CareRoutes care, HabitRoutes habits, TimingRoutes timing) {
     routes
         .get("/v1/clubs/{club}/dogs/{dog}/care", care::care)
         .get("/v1/clubs/{club}/dogs/{dog}/faults", habits::faults)
-        .get("/v1/clubs/{club}/dogs/{dog}/reward-fade", habits::rewardFade);
+        .get("/v1/clubs/{club}/dogs/{dog}/reward-fade", habits::rewardFade)
+        .get("/v1/clubs/{club}/dogs/{dog}/timing", TimingRoutes.FORMS, timing::timing);
   }
 
   private static void addReports(Routes routes, ReportReads reports) {

@@ -6,6 +6,9 @@ import dev.poleward.domain.event.RepEvent.RepAmended;
 import dev.poleward.domain.event.RepEvent.RepLogged;
 import dev.poleward.domain.event.SessionEvent.SessionOpened;
 import dev.poleward.domain.event.TimingEvent;
+import dev.poleward.domain.event.TimingEvent.TimingPaired;
+import dev.poleward.domain.event.TimingEvent.TimingRecorded;
+import dev.poleward.domain.event.TimingEvent.TimingUnpaired;
 import dev.poleward.domain.event.TrainingEvent;
 import dev.poleward.domain.record.Announcement;
 import dev.poleward.domain.record.EntityKind;
@@ -117,7 +120,9 @@ final class Fold {
   private static boolean isCorrection(TrainingEvent event) {
     return event instanceof EventWithdrawn
         || event instanceof RepAmended
-        || event instanceof DogMerged;
+        || event instanceof DogMerged
+        || event instanceof TimingPaired
+        || event instanceof TimingUnpaired;
   }
 
   /** Notes an announcement; true when it is a further logging of a rep. */
@@ -142,6 +147,9 @@ final class Fold {
     }
     if (event instanceof SessionOpened) {
       rows.put(RowKeys.opening(club, moment), fact);
+    }
+    if (event instanceof TimingRecorded timing) {
+      rows.put(RowKeys.timingOf(club, timing.device(), moment), fact);
     }
     if (event instanceof RepLogged rep) {
       rows.putOnce(RowKeys.dayInSession(club, rep.session(), rep.dog(), moment.time()));

@@ -6,15 +6,16 @@ import com.fasterxml.jackson.databind.ObjectReader;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import dev.poleward.domain.event.RepEvent.RepLogged;
 import dev.poleward.domain.event.SessionEvent.SetupChanged;
+import dev.poleward.domain.event.TimingEvent.TimingRecorded;
 import dev.poleward.domain.event.TrainingEvent;
 import dev.poleward.service.codec.EventCodec;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Events as they lie in rows. Reps and setups are read by the thousand for one answer and are
- * packed member by member; everything else is the JSON that came. Immutable; safe for use by many
- * threads.
+ * Events as they lie in rows. Reps, setups and timings are read by the thousand for one answer and
+ * are packed member by member; everything else is the JSON that came. Immutable; safe for use by
+ * many threads.
  */
 final class PackedEvents {
 
@@ -29,6 +30,9 @@ final class PackedEvents {
   /** First byte of a packed setup. */
   private static final int SETUP = 2;
 
+  /** First byte of a packed timing. */
+  private static final int TIMING = 3;
+
   private final EventCodec codec;
 
   PackedEvents(EventCodec codec) {
@@ -41,6 +45,8 @@ final class PackedEvents {
       PackedRep.put(out.octet(REP), rep);
     } else if (event instanceof SetupChanged setup) {
       PackedSetup.put(out.octet(SETUP), setup);
+    } else if (event instanceof TimingRecorded timing) {
+      PackedTiming.put(out.octet(TIMING), timing);
     } else {
       putJson(out, type, data);
     }
@@ -58,6 +64,7 @@ final class PackedEvents {
       case JSON -> event(in.text(), in.text());
       case REP -> PackedRep.read(in);
       case SETUP -> PackedSetup.read(in);
+      case TIMING -> PackedTiming.read(in);
       default -> throw new IllegalStateException("a row holds an event in the form " + form);
     };
   }

@@ -2,6 +2,7 @@ package dev.poleward.service.projection;
 
 import dev.poleward.domain.event.RepEvent.RepLogged;
 import dev.poleward.domain.event.SessionEvent.SessionOpened;
+import dev.poleward.domain.event.TimingEvent.TimingRecorded;
 import dev.poleward.domain.event.TrainingEvent;
 import dev.poleward.domain.record.Corrections;
 import dev.poleward.domain.record.EntityKind;
@@ -10,6 +11,7 @@ import dev.poleward.domain.record.Fact;
 import dev.poleward.domain.record.Facts;
 import dev.poleward.domain.record.Moment;
 import dev.poleward.service.projection.EventRow.EntityRow;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
@@ -85,6 +87,24 @@ final class RowFacts implements Facts {
     List<Fact<RepLogged>> found = new ArrayList<>();
     found.add(logged(atPosition(EntityRow.read(row).position())));
     found.addAll(corrections().furtherLoggings(rep));
+    return found;
+  }
+
+  @Override
+  public List<Fact<TimingRecorded>> timingsOf(String device, Instant from, Instant until) {
+    byte[] prefix = RowKeys.timingsOf(club, device).done();
+    List<Fact<TimingRecorded>> found = new ArrayList<>();
+    snapshot.scan(
+        prefix,
+        RowKeys.timingOf(club, device, new Moment(from, "")),
+        (_, row) -> {
+          Fact<TimingRecorded> timing = typed(row, TimingRecorded.class);
+          if (!timing.time().isBefore(until)) {
+            return false;
+          }
+          found.add(timing);
+          return true;
+        });
     return found;
   }
 

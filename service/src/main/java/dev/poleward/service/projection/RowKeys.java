@@ -111,6 +111,15 @@ final class RowKeys {
     return new RowOutput().octet('t').id(club);
   }
 
+  /** A timing by its device. */
+  static byte[] timingOf(String club, String device, Moment moment) {
+    return at(timingsOf(club, device), moment);
+  }
+
+  static RowOutput timingsOf(String club, String device) {
+    return new RowOutput().octet('k').id(club).id(device);
+  }
+
   /** A correction, by the position at which it was recorded. */
   static byte[] correction(String club, long position) {
     return corrections(club).number(position).done();

@@ -43,7 +43,7 @@ public final class RowStore implements AutoCloseable {
   private static final Logger LOG = LoggerFactory.getLogger(RowStore.class);
 
   /** Changes whenever the meaning of a row does; rows of another generation are not read. */
-  private static final String GENERATION = "generation-2";
+  private static final String GENERATION = "generation-3";
 
   private static final String DAMAGED = "damaged";
 

@@ -2,6 +2,7 @@ package dev.poleward.service.access;
 
 import dev.poleward.domain.event.RepEvent.RepLogged;
 import dev.poleward.domain.event.SessionEvent.SessionOpened;
+import dev.poleward.domain.event.TimingEvent.TimingRecorded;
 import dev.poleward.domain.event.TrainingEvent;
 import dev.poleward.domain.record.Corrections;
 import dev.poleward.domain.record.EntityKind;
@@ -121,6 +122,11 @@ final class RecordedClubs implements ClubReader {
     @Override
     public List<Fact<RepLogged>> repsLoggedAs(String rep) {
       return reps().stream().filter(logged -> logged.event().rep().equals(rep)).toList();
+    }
+
+    @Override
+    public List<Fact<TimingRecorded>> timingsOf(String device, Instant from, Instant until) {
+      throw new UnsupportedOperationException();
     }
 
     @Override

@@ -244,6 +244,7 @@ class EveryReadTest {
           "/dogs/{dog}/care",
           "/dogs/{dog}/faults",
           "/dogs/{dog}/reward-fade",
+          "/dogs/{dog}/timing",
           "/dogs/{dog}/outlook",
           "/dogs/{dog}/starting-stage",
           "/dogs/{dog}/homework",

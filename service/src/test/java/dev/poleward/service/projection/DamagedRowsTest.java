@@ -130,7 +130,7 @@ class DamagedRowsTest {
             openedAfter(
                 rows -> Files.writeString(rows.files("CURRENT").getFirst(), "MANIFEST-999999\n")))
         .isEqualTo(NOTHING);
-    assertThat(folder.resolve("damaged/generation-2")).isDirectory();
+    assertThat(folder.resolve("damaged/generation-3")).isDirectory();
   }
 
   @Test
@@ -150,7 +150,7 @@ class DamagedRowsTest {
     long[] next =
         openedAfter(
             rows -> {
-              Path ours = rows.folder().resolve("generation-2");
+              Path ours = rows.folder().resolve("generation-3");
               Files.move(ours, rows.folder().resolve("generation-0"));
             });
 
@@ -164,9 +164,9 @@ class DamagedRowsTest {
             openedAfter(
                 rows ->
                     Files.writeString(
-                        rows.folder().resolve("generation-2/damaged"), "block checksum")))
+                        rows.folder().resolve("generation-3/damaged"), "block checksum")))
         .isEqualTo(NOTHING);
-    assertThat(folder.resolve("damaged/generation-2/damaged")).doesNotExist();
+    assertThat(folder.resolve("damaged/generation-3/damaged")).doesNotExist();
   }
 
   @Test

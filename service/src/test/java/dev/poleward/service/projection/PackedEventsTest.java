@@ -18,6 +18,7 @@ import dev.poleward.domain.event.RewardKind;
 import dev.poleward.domain.event.RewardPlace;
 import dev.poleward.domain.event.SessionEvent.SetupChanged;
 import dev.poleward.domain.event.Stride;
+import dev.poleward.domain.event.TimingEvent.TimingRecorded;
 import dev.poleward.domain.event.TrainingEvent;
 import dev.poleward.domain.layout.Approach;
 import dev.poleward.domain.layout.ClockPosition;
@@ -46,7 +47,12 @@ class PackedEventsTest {
   void comesBackAsItWas(long seed) {
     RandomGenerator random = new SplittableRandom(seed);
     for (int i = 0; i < EVENTS; i++) {
-      TrainingEvent event = i % 2 == 0 ? rep(random) : new SetupChanged("s-é", setup(random), null);
+      TrainingEvent event =
+          switch (i % 3) {
+            case 0 -> rep(random);
+            case 1 -> new SetupChanged("s-é", setup(random), null);
+            default -> timing(random);
+          };
 
       assertThat(packed.read(new RowInput(written(event)))).as("seed " + seed).isEqualTo(event);
     }
@@ -130,6 +136,21 @@ class PackedEventsTest {
         any(RewardPlace.values(), random),
         perhaps(random.nextInt(-3, 400), random),
         perhaps(any(RewardDelivery.values(), random), random));
+  }
+
+  private static TimingRecorded timing(RandomGenerator random) {
+    double entry = random.nextDouble() * 9e15;
+    return new TimingRecorded(
+        "gate-é",
+        random.nextLong(1L << 53),
+        random.nextLong(1L << 53),
+        entry,
+        entry + random.nextInt(9_000),
+        perhaps(random.doubles(random.nextInt(24)).boxed().toList(), random),
+        perhaps("s-1", random),
+        perhaps("d-é", random),
+        perhaps("r-1", random),
+        perhaps(random.nextInt(101) / 1.0, random));
   }
 
   private static Setup setup(RandomGenerator random) {

@@ -111,6 +111,8 @@ class RowFactsTest {
   }
 
   private static void assertSame(List<Fact<?>> all, Facts expected, Facts found, int limit) {
+    Instant early = MIDNIGHTS.get(limit % 2);
+    Instant late = MIDNIGHTS.get(1 + limit % 2);
     for (EntityRef entity : named(all)) {
       String id = entity.id();
       assertThat(found.about(entity)).isEqualTo(byMoment(expected.about(entity)));
@@ -118,6 +120,8 @@ class RowFactsTest {
       assertThat(found.repsOf(id)).isEqualTo(byMoment(expected.repsOf(id)));
       assertThat(byMoment(found.repsIn(id))).isEqualTo(byMoment(expected.repsIn(id)));
       assertThat(byMoment(found.repsLoggedAs(id))).isEqualTo(byMoment(expected.repsLoggedAs(id)));
+      assertThat(found.timingsOf(id, early, late))
+          .isEqualTo(byMoment(expected.timingsOf(id, early, late)));
       assertSame(id, expected.corrections(), found.corrections());
     }
     for (EntityKind kind : EntityKind.values()) {
@@ -143,6 +147,7 @@ class RowFactsTest {
     assertThat(found.repsMovedToSession(id)).isEqualTo(expected.repsMovedToSession(id));
     assertThat(found.loggedTwice(id)).isEqualTo(expected.loggedTwice(id));
     assertThat(byMoment(found.amendmentsOf(id))).isEqualTo(byMoment(expected.amendmentsOf(id)));
+    assertThat(byMoment(found.pairingsOf(id))).isEqualTo(byMoment(expected.pairingsOf(id)));
     assertThat(byMoment(found.withdrawalsOf(id))).isEqualTo(byMoment(expected.withdrawalsOf(id)));
   }
 

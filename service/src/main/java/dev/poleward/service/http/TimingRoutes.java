@@ -1,0 +1,58 @@
+package dev.poleward.service.http;
+
+import dev.poleward.domain.pace.Pace;
+import dev.poleward.domain.pace.PairedTimings;
+import dev.poleward.domain.pace.Pairing;
+import dev.poleward.service.http.DogReads.Seen;
+import dev.poleward.service.render.CsvTable;
+import java.time.Instant;
+import java.util.List;
+import java.util.Set;
+
+/** How fast a dog weaves. Safe for use by many threads. */
+final class TimingRoutes {
+
+  /** What it comes as, the usual form first. */
+  static final List<String> FORMS = List.of(Answer.JSON, CsvTable.CSV);
+
+  /** Over fewer days nobody can say whether a dog slows: two weeks and eight before them. */
+  static final int DAYS_MIN = 70;
+
+  static final int DAYS_MAX = 730;
+  private static final int DAYS_USUAL = 90;
+
+  private final DogReads dogs;
+
+  TimingRoutes(DogReads dogs) {
+    this.dogs = dogs;
+  }
+
+  /** {@code GET …/dogs/{dog}/timing}. */
+  Answer timing(Call call) {
+    return dogs.read(
+        call,
+        Set.of("days"),
+        (parameters, day) -> {
+          int days = (int) parameters.whole("days", DAYS_MIN, DAYS_MAX, DAYS_USUAL);
+          return dog -> timing(call, dog, days);
+        });
+  }
+
+  private static Answer timing(Call call, Seen dog, int days) {
+    LocalDay day = dog.day();
+    Instant from = day.date().minusDays(days - 1L).atStartOfDay(day.zone()).toInstant();
+    PairedTimings timings =
+        Pairing.ofDog(
+            dog.asked(),
+            dog.reps(),
+            dog.reader().reading().facts(),
+            dog.view(),
+            dog.placement(),
+            from,
+            day.end());
+    Pace pace = Pace.of(timings.reps(), from, day.end(), day.zone());
+    return call.form().equals(CsvTable.CSV)
+        ? Answer.text(CsvTable.CSV + "; charset=utf-8", TimingTable.of(dog.asked(), pace))
+        : Answer.json(200, TimingShape.of(dog.asked(), day, days, timings, pace));
+  }
+}
