@@ -147,7 +147,8 @@ final class CareNotes {
   private static String words(Sign sign) {
     return switch (sign) {
       case HOPPING -> "hops where it used to stride";
-      case SLOWING -> "is less keen than it was";
+      case LESS_KEEN -> "is less keen than it was";
+      case SLOWING -> "is slower through the poles than it was";
       case SLIPPING -> "misses what was solid, on several rungs at once";
     };
   }

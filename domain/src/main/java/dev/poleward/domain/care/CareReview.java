@@ -3,7 +3,6 @@ package dev.poleward.domain.care;
 import dev.poleward.domain.event.DogEvent.DogRested;
 import dev.poleward.domain.record.DogRecord;
 import dev.poleward.domain.record.Fact;
-import dev.poleward.domain.record.PlacedRep;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
@@ -50,20 +49,18 @@ public final class CareReview {
   /**
    * What the dog may be asked for.
    *
-   * @param reps of the dog, ascending by (time, id)
-   * @param slips when each slip of its began that still stands
+   * @param trained what it did
    */
-  public static CarePermit of(
-      DogRecord dog, List<PlacedRep> reps, List<Instant> slips, CareQuestion question) {
-    return new CareReview(dog, question, LoadSeen.of(reps, question)).permit(reps, slips);
+  public static CarePermit of(DogRecord dog, Trained trained, CareQuestion question) {
+    return new CareReview(dog, question, LoadSeen.of(trained.reps(), question)).permit(trained);
   }
 
-  private CarePermit permit(List<PlacedRep> reps, List<Instant> slips) {
+  private CarePermit permit(Trained trained) {
     noteAge();
     boolean young = own.isAsYoung();
     int gaps = gaps();
     double part = partAfterRest() * partInHeat();
-    boolean angleWork = mayTurn(reps, slips);
+    boolean angleWork = mayTurn(trained);
     Map<String, Object> clearance = DogLimits.clearance(dog);
     if (clearance != null && !clearance.isEmpty()) {
       notes.add(CareNotes.clearedWithinLimits(clearance.keySet()));
@@ -174,9 +171,9 @@ public final class CareReview {
     return 1;
   }
 
-  private boolean mayTurn(List<PlacedRep> reps, List<Instant> slips) {
+  private boolean mayTurn(Trained trained) {
     Instant cleared = dog.cleared() == null ? null : dog.cleared().time();
-    Set<Sign> signs = Signs.of(reps, slips, cleared, question.at());
+    Set<Sign> signs = Signs.of(trained, cleared, question);
     if (!signs.isEmpty()) {
       notes.add(CareNotes.haveItLookedAt(signs));
     }

@@ -1,6 +1,7 @@
 package dev.poleward.domain.care;
 
 import dev.poleward.domain.event.Stride;
+import dev.poleward.domain.pace.Slowing;
 import dev.poleward.domain.record.PlacedRep;
 import java.time.Duration;
 import java.time.Instant;
@@ -30,23 +31,26 @@ final class Signs {
   /**
    * The signs that stand.
    *
-   * @param reps of the dog, ascending by (time, id)
-   * @param slips when each slip began that still stands
    * @param cleared when somebody last looked at the dog; nothing before counts as a sign
    */
-  static Set<Sign> of(
-      List<PlacedRep> reps, List<Instant> slips, @Nullable Instant cleared, Instant at) {
+  static Set<Sign> of(Trained trained, @Nullable Instant cleared, CareQuestion question) {
+    Instant at = question.at();
     Instant lately = at.minus(LATELY);
     Instant from = cleared == null || cleared.isBefore(lately) ? lately : cleared;
-    List<PlacedRep> past = reps.stream().filter(rep -> rep.moment().time().isBefore(at)).toList();
+    List<PlacedRep> past =
+        trained.reps().stream().filter(rep -> rep.moment().time().isBefore(at)).toList();
     Set<Sign> signs = EnumSet.noneOf(Sign.class);
     if (hops(Seen.of(past, rep -> hop(rep.details().stride()), from))) {
       signs.add(Sign.HOPPING);
     }
-    if (slows(Seen.of(past, rep -> drive(rep.details().drive()), from))) {
+    if (losesDrive(Seen.of(past, rep -> drive(rep.details().drive()), from))) {
+      signs.add(Sign.LESS_KEEN);
+    }
+    Slowing slowing = Slowing.of(trained.timed(), cleared, at, question.zone());
+    if (slowing.verdict() == Slowing.Verdict.SLOWER) {
       signs.add(Sign.SLOWING);
     }
-    if (slips.stream().filter(slip -> !slip.isBefore(from) && slip.isBefore(at)).count()
+    if (trained.slips().stream().filter(slip -> !slip.isBefore(from) && slip.isBefore(at)).count()
         >= SLIPS_MIN) {
       signs.add(Sign.SLIPPING);
     }
@@ -67,7 +71,7 @@ final class Signs {
         && mean(hops.before()) <= HOPPED_BEFORE_MAX;
   }
 
-  private static boolean slows(Seen drives) {
+  private static boolean losesDrive(Seen drives) {
     return drives.last().size() >= DRIVES_MIN
         && drives.before().size() >= BEFORE_MIN
         && mean(drives.last()) <= mean(drives.before()) - DRIVE_LOST;

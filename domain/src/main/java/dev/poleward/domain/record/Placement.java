@@ -38,6 +38,16 @@ public final class Placement {
     this.identity = new DogIdentity(corrections, knowledge);
   }
 
+  /** The facts that it places. */
+  public Facts facts() {
+    return facts;
+  }
+
+  /** How it sees them. */
+  public View view() {
+    return view;
+  }
+
   /** What this placement knows. */
   public Knowledge knowledge() {
     return knowledge;

@@ -9,8 +9,6 @@ import dev.poleward.domain.event.DogEvent.DogCleared;
 import dev.poleward.domain.event.DogEvent.DogRested;
 import dev.poleward.domain.event.DogTraits;
 import dev.poleward.domain.event.Manoeuvre;
-import dev.poleward.domain.event.RepDetails;
-import dev.poleward.domain.event.Stride;
 import dev.poleward.domain.history.Happening;
 import dev.poleward.domain.judgement.Ran;
 import dev.poleward.domain.layout.EntryAngle;
@@ -59,8 +57,7 @@ class CareReviewTest {
       List<PlacedRep> reps, List<Instant> slips, Conditions conditions, Happening... told) {
     return CareReview.of(
         given(told).whenAsked().registry().dog("juniper").orElseThrow(),
-        reps,
-        slips,
+        new Trained(reps, List.of(), slips),
         new CareQuestion(CareLimits.USUAL, conditions, NOW, ZoneOffset.UTC));
   }
 
@@ -260,57 +257,6 @@ class CareReviewTest {
   }
 
   @Test
-  void aDogThatHopsWhereItStrodeRunsStraightOnUntilItIsCleared() {
-    List<PlacedRep> reps = new ArrayList<>();
-    run(20, 6, 0, NOW.minus(Duration.ofDays(30)))
-        .forEach(rep -> reps.add(strode(rep, Stride.SINGLE)));
-    CarePermit well = permit(reps, GROWN);
-    run(7, 6, 0, NOW.minus(Duration.ofDays(3)))
-        .forEach(rep -> reps.add(strode(rep, Stride.SINGLE)));
-    run(3, 6, 0, NOW.minus(Duration.ofDays(2))).forEach(rep -> reps.add(strode(rep, Stride.HOP)));
-    CarePermit hops = permit(reps, GROWN);
-    CarePermit cleared =
-        permit(
-            reps,
-            GROWN,
-            Happening.of(new DogCleared("juniper", "the vet", null)).at(28 * 24 * 60 - 1));
-
-    assertThat(well.angleWork()).isTrue();
-    assertThat(hops.angleWork()).isFalse();
-    assertThat(hops.sharpBendsMax()).isZero();
-    assertThat(hops.mayTrain()).isTrue();
-    assertThat(hops.notes().getFirst().id()).isEqualTo("have-it-looked-at");
-    assertThat(hops.notes().getFirst().text())
-        .contains("hops")
-        .contains("Pain")
-        .contains("veterinarian");
-    assertThat(cleared.angleWork()).isTrue();
-  }
-
-  @Test
-  void aDogThatAlwaysHoppedIsNotSuspected() {
-    List<PlacedRep> reps = new ArrayList<>();
-    run(30, 6, 0, NOW.minus(Duration.ofDays(2))).forEach(rep -> reps.add(strode(rep, Stride.HOP)));
-
-    assertThat(permit(reps, GROWN).angleWork()).isTrue();
-  }
-
-  @Test
-  void lessDriveAndSeveralSlipsAtOnceAreSigns() {
-    List<PlacedRep> reps = new ArrayList<>();
-    run(20, 4, 0, NOW.minus(Duration.ofDays(30))).forEach(rep -> reps.add(driven(rep, 3)));
-    run(8, 4, 0, NOW.minus(Duration.ofDays(2))).forEach(rep -> reps.add(driven(rep, 2)));
-    Instant lately = NOW.minus(Duration.ofDays(4));
-    Instant longAgo = NOW.minus(Duration.ofDays(40));
-
-    assertThat(permit(reps, GROWN).notes().getFirst().text()).contains("less keen");
-    assertThat(permit(List.of(), List.of(lately, lately), Conditions.NOT_SAID, GROWN).angleWork())
-        .isFalse();
-    assertThat(permit(List.of(), List.of(lately, longAgo), Conditions.NOT_SAID, GROWN).angleWork())
-        .isTrue();
-  }
-
-  @Test
   void heatIsGraded() {
     assertThat(ids(permit(List.of(), warm(15), GROWN)))
         .containsExactly("alternate-sides", "pressure");
@@ -340,34 +286,5 @@ class CareReviewTest {
 
   private static Happening clearedUpTo(Map<String, Object> limits) {
     return Happening.of(new DogCleared("juniper", "the vet", limits)).at(20);
-  }
-
-  private static PlacedRep strode(PlacedRep rep, Stride stride) {
-    return with(rep, null, stride);
-  }
-
-  private static PlacedRep driven(PlacedRep rep, int drive) {
-    return with(rep, drive, null);
-  }
-
-  private static PlacedRep with(PlacedRep rep, @Nullable Integer drive, @Nullable Stride stride) {
-    RepDetails details =
-        new RepDetails(
-            null, null, null, null, null, null, null, null, null, null, null, null, null, null,
-            drive, stride);
-    return new PlacedRep(
-        rep.moment(),
-        rep.rep(),
-        rep.session(),
-        rep.dog(),
-        rep.manoeuvre(),
-        rep.outcome(),
-        details,
-        rep.angle(),
-        rep.setup(),
-        null,
-        null,
-        List.of(),
-        List.of());
   }
 }

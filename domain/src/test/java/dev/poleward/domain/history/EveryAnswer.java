@@ -4,6 +4,7 @@ import dev.poleward.domain.care.CareLimits;
 import dev.poleward.domain.care.CareQuestion;
 import dev.poleward.domain.care.CareReview;
 import dev.poleward.domain.care.Conditions;
+import dev.poleward.domain.care.Trained;
 import dev.poleward.domain.event.AimEvent.TrialRun;
 import dev.poleward.domain.event.TrainingEvent;
 import dev.poleward.domain.judgement.DrillCounts;
@@ -68,14 +69,12 @@ public final class EveryAnswer {
           CareLimits.USUAL, Conditions.NOT_SAID, CurveQuestions.AGED_TO, ZoneOffset.UTC);
 
   private final Facts facts;
-  private final View view;
   private final Placement placement;
   private final Registry registry;
   private final Map<String, Object> answers = new TreeMap<>();
 
   private EveryAnswer(Facts facts, View view) {
     this.facts = facts;
-    this.view = view;
     this.placement = new Placement(facts, view);
     this.registry = new Registry(placement, view);
   }
@@ -156,7 +155,7 @@ public final class EveryAnswer {
         answers.put(
             "faults of dog " + id, FaultReview.of(reps, Instant.EPOCH, CurveQuestions.AGED_TO));
         PairedTimings timings =
-            Pairing.ofDog(id, reps, facts, view, placement, Instant.EPOCH, CurveQuestions.AGED_TO);
+            Pairing.ofDog(id, reps, placement, Instant.EPOCH, CurveQuestions.AGED_TO);
         answers.put("timed reps of dog " + id, timings.reps());
         answers.put("timings of dog " + id + " that belong to no rep", timings.unpaired());
         answers.put(
@@ -175,7 +174,9 @@ public final class EveryAnswer {
             .dog(id)
             .ifPresent(
                 known -> {
-                  answers.put("care of dog " + id, CareReview.of(known, reps, List.of(), CARE));
+                  answers.put(
+                      "care of dog " + id,
+                      CareReview.of(known, new Trained(reps, timings.reps(), List.of()), CARE));
                   lookAhead(id, known, reps);
                 });
       }

@@ -40,8 +40,7 @@ class PairingTest {
     all.add(ENROLLED);
     MemoryFacts facts = MemoryFacts.of(givenTraining(all.toArray(Happening[]::new)).facts());
     Placement placement = new Placement(facts, view);
-    return Pairing.ofDog(
-        dog, placement.ofDog(dog), facts, view, placement, minute(-100), minute(5_000));
+    return Pairing.ofDog(dog, placement.ofDog(dog), placement, minute(-100), minute(5_000));
   }
 
   /** The timing of each timed rep. */

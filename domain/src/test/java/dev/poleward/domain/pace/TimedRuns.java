@@ -19,11 +19,13 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /** Timed reps of so many poles, from an angle, with a manoeuvre. */
-record TimedRuns(int poles, double degrees, Manoeuvre manoeuvre) {
+public record TimedRuns(int poles, double degrees, Manoeuvre manoeuvre) {
 
-  static final TimedRuns OF_FOUR = new TimedRuns(4, 30, Manoeuvre.ALONGSIDE);
+  /** Of four poles from the side of pole 1. */
+  public static final TimedRuns OF_FOUR = new TimedRuns(4, 30, Manoeuvre.ALONGSIDE);
 
-  TimedRep clean(Instant at, double seconds) {
+  /** A clean run that took so long. */
+  public TimedRep clean(Instant at, double seconds) {
     return ran(at, seconds, Outcome.CLEAN, Help.NONE, null);
   }
 

@@ -5,9 +5,15 @@ import dev.poleward.domain.care.CarePermit;
 import dev.poleward.domain.care.CareQuestion;
 import dev.poleward.domain.care.CareReview;
 import dev.poleward.domain.care.Conditions;
+import dev.poleward.domain.care.Trained;
 import dev.poleward.domain.judgement.StandingHistory;
+import dev.poleward.domain.pace.Pairing;
+import dev.poleward.domain.pace.Slowing;
+import dev.poleward.domain.pace.TimedRep;
 import dev.poleward.domain.programme.ProgrammesFollowed;
 import dev.poleward.domain.record.ClubRecord;
+import dev.poleward.domain.record.PlacedRep;
+import dev.poleward.domain.record.Placement;
 import dev.poleward.domain.record.Registry;
 import dev.poleward.service.http.DogReads.Seen;
 import java.time.Instant;
@@ -29,7 +35,17 @@ final class Care {
             .reading()
             .standing(question.at())
             .slips();
-    return CareReview.of(dog.known(), dog.reps(), slips, question);
+    return CareReview.of(
+        dog.known(),
+        new Trained(
+            dog.reps(), timed(dog.dog(), dog.reps(), dog.placement(), question.at()), slips),
+        question);
+  }
+
+  /** The timed reps of as long before as tells whether a dog slows. */
+  static List<TimedRep> timed(String dog, List<PlacedRep> reps, Placement placement, Instant at) {
+    Instant from = at.minus(Slowing.BEFORE).minus(Slowing.LATELY);
+    return Pairing.ofDog(dog, reps, placement, from, at).reps();
   }
 
   static CareQuestion question(Registry registry, Conditions conditions, Instant at) {

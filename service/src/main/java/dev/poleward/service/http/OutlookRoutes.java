@@ -6,6 +6,7 @@ import dev.poleward.domain.care.CarePermit;
 import dev.poleward.domain.care.CareQuestion;
 import dev.poleward.domain.care.CareReview;
 import dev.poleward.domain.care.Conditions;
+import dev.poleward.domain.care.Trained;
 import dev.poleward.domain.judgement.StandingHistory;
 import dev.poleward.domain.layout.EntrySide;
 import dev.poleward.domain.outlook.ClubReading;
@@ -24,7 +25,6 @@ import dev.poleward.domain.programme.Programme;
 import dev.poleward.domain.programme.ProgrammeInForce;
 import dev.poleward.domain.programme.ProgrammesFollowed;
 import dev.poleward.service.http.DogReads.Seen;
-import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
@@ -136,7 +136,7 @@ final class OutlookRoutes {
   private static Predicate<Drill> allowed(Seen dog, LocalDay day) {
     CareQuestion question =
         Care.question(dog.registry(), Conditions.NOT_SAID, day.end().minusNanos(1));
-    CarePermit rested = CareReview.of(dog.known(), List.of(), List.of(), question);
+    CarePermit rested = CareReview.of(dog.known(), Trained.NOTHING, question);
     boolean angleWork = Care.review(dog, question).angleWork();
     Set<EntrySide> sides = angleWork ? Set.of(EntrySide.values()) : Set.of();
     return Limits.of(1, rested, sides, false)::allow;

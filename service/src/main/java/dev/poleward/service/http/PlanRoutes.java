@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import dev.poleward.domain.care.CarePermit;
 import dev.poleward.domain.care.CareReview;
+import dev.poleward.domain.care.Trained;
 import dev.poleward.domain.event.ProgrammeEvent.PlanIssued;
 import dev.poleward.domain.judgement.DogStanding;
 import dev.poleward.domain.judgement.StandingHistory;
@@ -102,6 +103,7 @@ final class PlanRoutes {
               time,
               known.get(),
               registry,
+              placement,
               placed.ofDog(reading, placement, View.EVERYTHING, dog));
     }
     return record(call, club, id, time, made, body);
@@ -118,13 +120,16 @@ final class PlanRoutes {
       Instant time,
       DogRecord known,
       Registry registry,
+      Placement placement,
       List<PlacedRep> reps) {
     PlanAsked asked = PlanAsked.of(body);
     StandingHistory history = StandingHistory.of(reps, ProgrammesFollowed.of(dog, registry), null);
     DogStanding standing = history.reading().standing(time);
     CarePermit permit =
         CareReview.of(
-            known, reps, standing.slips(), Care.question(registry, asked.conditions(), time));
+            known,
+            new Trained(reps, Care.timed(dog, reps, placement, time), standing.slips()),
+            Care.question(registry, asked.conditions(), time));
     SessionPlan session =
         permit.mayTrain()
             ? Planner.plan(

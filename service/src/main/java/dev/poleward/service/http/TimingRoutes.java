@@ -42,14 +42,7 @@ final class TimingRoutes {
     LocalDay day = dog.day();
     Instant from = day.date().minusDays(days - 1L).atStartOfDay(day.zone()).toInstant();
     PairedTimings timings =
-        Pairing.ofDog(
-            dog.asked(),
-            dog.reps(),
-            dog.reader().reading().facts(),
-            dog.view(),
-            dog.placement(),
-            from,
-            day.end());
+        Pairing.ofDog(dog.asked(), dog.reps(), dog.placement(), from, day.end());
     Pace pace = Pace.of(timings.reps(), from, day.end(), day.zone());
     return call.form().equals(CsvTable.CSV)
         ? Answer.text(CsvTable.CSV + "; charset=utf-8", TimingTable.of(dog.asked(), pace))

@@ -2,6 +2,7 @@ package dev.poleward.service.http;
 
 import static dev.poleward.service.http.Said.event;
 import static dev.poleward.service.http.Said.json;
+import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.empty;
 import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.everyItem;
@@ -172,6 +173,58 @@ class CareTest {
 
     club.record(event("clear-1", "dog.cleared.v1", "2026-05-04T19:00:00Z", "{'dog':'juniper'}"));
     care(DAY).statusCode(200).body("angleWork", equalTo(true));
+  }
+
+  @Test
+  void aDogThatIsSlowerThanItWasHasNoAngleWork() {
+    club.record(
+        event(
+            "gate",
+            "device.enrolled.v1",
+            "2026-02-01T18:00:00Z",
+            "{'device':'gate-1','kind':'timer'}"));
+    for (int day = 1; day <= 12; day++) {
+      timedOn(day, day <= 9 ? 1_500 + day : 1_800 + day);
+    }
+
+    care("asOf=2026-04-30T20:00:00Z").statusCode(200).body("angleWork", equalTo(true));
+    care(DAY)
+        .statusCode(200)
+        .body("mayTrain", equalTo(true))
+        .body("angleWork", equalTo(false))
+        .body("notes[0].id", equalTo("have-it-looked-at"))
+        .body("notes[0].text", containsString("slower through the poles"));
+    plan("{'id':'i-1','time':'2026-05-05T17:00:00Z'}")
+        .statusCode(201)
+        .body("drills", not(empty()))
+        .body("drills.angle", everyItem(equalTo(0)));
+    club.given()
+        .get(club.path("/dogs/juniper/timing?" + DAY))
+        .then()
+        .body("slowing.verdict", equalTo("slower"))
+        .body("slowing.days", equalTo(3))
+        .body("slowing.daysBefore", equalTo(9));
+  }
+
+  /** A rep and its time, on days of spring the last three of which are in May. */
+  private void timedOn(int day, int millis) {
+    String time =
+        day <= 9
+            ? "2026-04-%02dT18:05:00Z".formatted(2 * day)
+            : "2026-05-%02dT18:05:00Z".formatted(day - 8);
+    club.record(
+        event(
+            "rep-" + day,
+            "rep.logged.v1",
+            time,
+            "{'rep':'r-%d','session':'s-1','dog':'juniper','manoeuvre':'alongside','outcome':'clean','setup':{'poles':4,'spacing':0.6,'leadIn':'none','angle':0}}"
+                .formatted(day)),
+        event(
+            "timing-" + day,
+            "timing.recorded.v1",
+            time,
+            "{'device':'gate-1','sequence':%d,'deviceClock':%d,'entryAt':%d,'exitAt':%d,'rep':'r-%d'}"
+                .formatted(day, 9_000_000 * day, 8_000_000 * day, 8_000_000 * day + millis, day)));
   }
 
   @Test
