@@ -1,7 +1,10 @@
 package dev.poleward.domain.care;
 
+import dev.poleward.domain.pace.Pairing;
+import dev.poleward.domain.pace.Slowing;
 import dev.poleward.domain.pace.TimedRep;
 import dev.poleward.domain.record.PlacedRep;
+import dev.poleward.domain.record.Placement;
 import java.time.Instant;
 import java.util.List;
 
@@ -9,12 +12,24 @@ import java.util.List;
  * What a dog did, as far as care looks at it.
  *
  * @param reps ascending by (time, id)
- * @param timed those with a time, ascending likewise; at least of the time that {@link
- *     dev.poleward.domain.pace.Slowing} looks at
+ * @param timed those with a time, ascending likewise; at least of the time that {@link Slowing}
+ *     looks at
  * @param slips when each slip began that still stands
  */
 public record Trained(List<PlacedRep> reps, List<TimedRep> timed, List<Instant> slips) {
 
   /** Nothing is looked at. */
   public static final Trained NOTHING = new Trained(List.of(), List.of(), List.of());
+
+  /**
+   * What a dog did, with the times of as long before as tells whether it slows.
+   *
+   * @param dog its id after merges
+   * @param at when it is looked at
+   */
+  public static Trained of(
+      String dog, List<PlacedRep> reps, Placement placement, List<Instant> slips, Instant at) {
+    Instant from = at.minus(Slowing.BEFORE).minus(Slowing.LATELY);
+    return new Trained(reps, Pairing.ofDog(dog, reps, placement, from, at).reps(), slips);
+  }
 }

@@ -4,6 +4,7 @@ import dev.poleward.domain.care.CarePermit;
 import dev.poleward.domain.care.CareQuestion;
 import dev.poleward.domain.care.CareReview;
 import dev.poleward.domain.care.RestOfDog;
+import dev.poleward.domain.care.Trained;
 import dev.poleward.domain.judgement.DogStanding;
 import dev.poleward.domain.judgement.ExpectedClean;
 import dev.poleward.domain.judgement.NextRung;
@@ -102,7 +103,7 @@ public sealed interface AtHome {
 
   /** What age and health allow. The load of the last day is another matter: it passes. */
   private static Limits health(DogRecord dog, CarePermit permit, CareQuestion care) {
-    CarePermit unloaded = CareReview.of(dog, List.of(), List.of(), care);
+    CarePermit unloaded = CareReview.of(dog, Trained.NOTHING, care);
     Set<EntrySide> sides =
         permit.angleWork() ? EnumSet.allOf(EntrySide.class) : EnumSet.noneOf(EntrySide.class);
     return Limits.of(1, unloaded, sides, false);

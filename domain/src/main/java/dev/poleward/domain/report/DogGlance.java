@@ -68,7 +68,7 @@ public record DogGlance(
             .reading()
             .standing(sources.span().end());
     Optional<StageStanding> current = standing.current();
-    CarePermit permit = CareReview.of(known, reps, standing.slips(), care);
+    CarePermit permit = CareReview.of(known, sources.trained(dog, reps, standing.slips()), care);
     LocalDate last = reps.isEmpty() ? null : sources.span().day(reps.getLast().moment().time());
     return new DogGlance(
         dog,

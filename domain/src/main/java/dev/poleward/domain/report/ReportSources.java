@@ -3,6 +3,7 @@ package dev.poleward.domain.report;
 import dev.poleward.domain.care.CareLimits;
 import dev.poleward.domain.care.CareQuestion;
 import dev.poleward.domain.care.Conditions;
+import dev.poleward.domain.care.Trained;
 import dev.poleward.domain.record.DaySpan;
 import dev.poleward.domain.record.Facts;
 import dev.poleward.domain.record.PlacedRep;
@@ -48,5 +49,10 @@ public record ReportSources(
   /** Care is looked at with the last instant of the span. */
   CareQuestion care() {
     return new CareQuestion(limits, Conditions.NOT_SAID, span.last(), span.zone());
+  }
+
+  /** What a dog did, as care looks at it. */
+  Trained trained(String dog, List<PlacedRep> reps, List<Instant> slips) {
+    return Trained.of(dog, reps, placement, slips, care().at());
   }
 }

@@ -57,6 +57,7 @@ final class EventRules {
       }
       case "AskForLayout" -> LayoutRules.judge(body, findings);
       case "AskForPlan" -> SetupRules.judgeSetup(body.path("setup"), "/setup", findings);
+      case "AskForRunningOrder" -> RunningOrderRules.judge(body, findings);
       case "IssueAccessKey" -> judgeScopes(body, findings);
       default -> {
         // The schema says it all.

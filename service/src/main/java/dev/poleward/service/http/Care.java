@@ -7,13 +7,8 @@ import dev.poleward.domain.care.CareReview;
 import dev.poleward.domain.care.Conditions;
 import dev.poleward.domain.care.Trained;
 import dev.poleward.domain.judgement.StandingHistory;
-import dev.poleward.domain.pace.Pairing;
-import dev.poleward.domain.pace.Slowing;
-import dev.poleward.domain.pace.TimedRep;
 import dev.poleward.domain.programme.ProgrammesFollowed;
 import dev.poleward.domain.record.ClubRecord;
-import dev.poleward.domain.record.PlacedRep;
-import dev.poleward.domain.record.Placement;
 import dev.poleward.domain.record.Registry;
 import dev.poleward.service.http.DogReads.Seen;
 import java.time.Instant;
@@ -37,15 +32,8 @@ final class Care {
             .slips();
     return CareReview.of(
         dog.known(),
-        new Trained(
-            dog.reps(), timed(dog.dog(), dog.reps(), dog.placement(), question.at()), slips),
+        Trained.of(dog.dog(), dog.reps(), dog.placement(), slips, question.at()),
         question);
-  }
-
-  /** The timed reps of as long before as tells whether a dog slows. */
-  static List<TimedRep> timed(String dog, List<PlacedRep> reps, Placement placement, Instant at) {
-    Instant from = at.minus(Slowing.BEFORE).minus(Slowing.LATELY);
-    return Pairing.ofDog(dog, reps, placement, from, at).reps();
   }
 
   static CareQuestion question(Registry registry, Conditions conditions, Instant at) {

@@ -116,6 +116,9 @@ final class ClubReads {
 
     /** By the answer itself. */
     record ByContent() implements Marking {}
+
+    /** Not at all: the question came in a body, and tags go with addresses. */
+    record Unmarked() implements Marking {}
   }
 
   /** A read for those with {@code records:read}. */
@@ -149,6 +152,11 @@ final class ClubReads {
         reader.mayTouchEveryDog()
             ? route.apply(call, reader)
             : call.refused(ProblemKind.FORBIDDEN, "The key is narrowed to some dogs.");
+  }
+
+  /** A read whose question came in a body. */
+  Answer unmarked(Call call, BiFunction<Call, Reader, Answer> route) {
+    return read(call, Set.of(Scope.RECORDS_READ), new Marking.Unmarked(), route);
   }
 
   /** A read for those with one of these scopes. */
@@ -221,6 +229,7 @@ final class ClubReads {
             ? EntityTag.on(Answer.notModified(), tag)
             : EntityTag.unlessAny(call, EntityTag.on(answer, tag));
       }
+      case Marking.Unmarked _ -> route.apply(call, reader);
     };
   }
 

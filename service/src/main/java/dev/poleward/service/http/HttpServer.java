@@ -152,6 +152,9 @@ public final class HttpServer implements AutoCloseable {
     addOutlook(routes, new OutlookRoutes(dogs), new AimRoutes(dogs));
     addHabits(routes, new CareRoutes(dogs), new HabitRoutes(dogs), new TimingRoutes(dogs));
     addReports(routes, new ReportReads(reads, placed, days));
+    routes.post(
+        "/v1/clubs/{club}/classes/{class}/running-order",
+        new RunningOrderRoutes(gate, bodies, reads, placed, parts.clock())::post);
     return routes;
   }
 

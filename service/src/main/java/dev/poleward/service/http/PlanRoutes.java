@@ -2,18 +2,8 @@ package dev.poleward.service.http;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import dev.poleward.domain.care.CarePermit;
-import dev.poleward.domain.care.CareReview;
-import dev.poleward.domain.care.Trained;
 import dev.poleward.domain.event.ProgrammeEvent.PlanIssued;
-import dev.poleward.domain.judgement.DogStanding;
-import dev.poleward.domain.judgement.StandingHistory;
-import dev.poleward.domain.planning.CleanForecast;
-import dev.poleward.domain.planning.Limits;
-import dev.poleward.domain.planning.Planner;
 import dev.poleward.domain.planning.RewardSteps;
-import dev.poleward.domain.planning.SessionPlan;
-import dev.poleward.domain.programme.ProgrammesFollowed;
 import dev.poleward.domain.record.DogRecord;
 import dev.poleward.domain.record.EntityKind;
 import dev.poleward.domain.record.EntityRef;
@@ -122,32 +112,18 @@ final class PlanRoutes {
       Registry registry,
       Placement placement,
       List<PlacedRep> reps) {
-    PlanAsked asked = PlanAsked.of(body);
-    StandingHistory history = StandingHistory.of(reps, ProgrammesFollowed.of(dog, registry), null);
-    DogStanding standing = history.reading().standing(time);
-    CarePermit permit =
-        CareReview.of(
-            known,
-            new Trained(reps, Care.timed(dog, reps, placement, time), standing.slips()),
-            Care.question(registry, asked.conditions(), time));
-    SessionPlan session =
-        permit.mayTrain()
-            ? Planner.plan(
-                standing,
-                CleanForecast.of(reps, time),
-                asked.available(),
-                Limits.of(asked.reps(), permit, asked.sides(), asked.pressure()))
-            : new SessionPlan(List.of());
+    NextSession next =
+        NextSession.of(dog, known, registry, placement, reps, null, PlanAsked.of(body), time);
     String plan = body.path("plan").asText(body.get("id").textValue());
     ObjectNode document =
         PlanShape.document(
             plan,
             dog,
             wish(body),
-            standing,
-            session,
-            RewardSteps.of(history.reading(), reps),
-            permit.planned(session.poles()));
+            next.standing(),
+            next.plan(),
+            RewardSteps.of(next.history().reading(), reps),
+            next.permit().planned(next.plan().poles()));
     return new PlanIssued(plan, dog, Documents.read(document));
   }
 

@@ -107,7 +107,20 @@ class AnyOrderTest {
       ask(answers, club, "/dogs/" + dog + "/reps", view, "application/json");
       ask(answers, club, "/dogs/" + dog + "/reps", view, "text/csv");
     }
+    for (String group : LISTS.getOrDefault("classes", List.of())) {
+      askForRunningOrder(answers, club, "/classes/" + group + "/running-order");
+    }
     return answers;
+  }
+
+  private static void askForRunningOrder(Map<String, String> answers, Club club, String path) {
+    Response answer =
+        club.given()
+            .header("Content-Type", "application/json")
+            .body(Said.json("{'time':'2026-05-04T17:00:00Z'}"))
+            .post(club.path(path));
+    assertThat(answer.statusCode()).as(path).isIn(200, 404);
+    answers.put(path, answer.statusCode() + " " + answer.asString().replace(club.id(), "club"));
   }
 
   private static void ask(

@@ -64,6 +64,7 @@ final class EveryRoute {
       case "/v1/layouts" -> Said.json("{'setup':{'poles':4,'spacing':0.6,'leadIn':'none'}}");
       case "/v1/clubs/{club}/events" -> Said.session("s-1", "18:00:00");
       case "/v1/clubs/{club}/dogs/{dog}/plans" -> Said.json("{'id':'i-2'}");
+      case "/v1/clubs/{club}/classes/{class}/running-order" -> "{}";
       case "/v1/clubs/{club}/access-keys" -> Said.json("{'id':'i-1','scopes':['records:read']}");
       default -> {
         ResourceDoors.Door door =

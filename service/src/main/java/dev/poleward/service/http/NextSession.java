@@ -1,0 +1,61 @@
+package dev.poleward.service.http;
+
+import dev.poleward.domain.care.CarePermit;
+import dev.poleward.domain.care.CareReview;
+import dev.poleward.domain.care.Trained;
+import dev.poleward.domain.judgement.DogStanding;
+import dev.poleward.domain.judgement.StandingHistory;
+import dev.poleward.domain.planning.CleanForecast;
+import dev.poleward.domain.planning.Limits;
+import dev.poleward.domain.planning.Planner;
+import dev.poleward.domain.planning.SessionPlan;
+import dev.poleward.domain.programme.ProgrammesFollowed;
+import dev.poleward.domain.record.DogRecord;
+import dev.poleward.domain.record.PlacedRep;
+import dev.poleward.domain.record.Placement;
+import dev.poleward.domain.record.Registry;
+import java.time.Instant;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What a dog does next, with all that it was made of.
+ *
+ * @param plan without drills where the dog may not train
+ */
+record NextSession(
+    StandingHistory history, DogStanding standing, CarePermit permit, SessionPlan plan) {
+
+  /**
+   * Planned from the record.
+   *
+   * @param asOf what happened later was left out; null where nothing was
+   * @param time of the session
+   */
+  static NextSession of(
+      String dog,
+      DogRecord known,
+      Registry registry,
+      Placement placement,
+      List<PlacedRep> reps,
+      @Nullable Instant asOf,
+      PlanAsked asked,
+      Instant time) {
+    StandingHistory history = StandingHistory.of(reps, ProgrammesFollowed.of(dog, registry), asOf);
+    DogStanding standing = history.reading().standing(time);
+    CarePermit permit =
+        CareReview.of(
+            known,
+            Trained.of(dog, reps, placement, standing.slips(), time),
+            Care.question(registry, asked.conditions(), time));
+    SessionPlan plan =
+        permit.mayTrain()
+            ? Planner.plan(
+                standing,
+                CleanForecast.of(reps, time),
+                asked.available(),
+                Limits.of(asked.reps(), permit, asked.sides(), asked.pressure()))
+            : new SessionPlan(List.of());
+    return new NextSession(history, standing, permit, plan);
+  }
+}
