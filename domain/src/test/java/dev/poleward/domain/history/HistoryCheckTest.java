@@ -68,7 +68,7 @@ class HistoryCheckTest {
   @Test
   void whatIsRareOnAFieldIsCommonHere() {
     Map<String, Integer> seen = new HashMap<>();
-    for (long seed = 1; seed <= 1_000; seed++) {
+    for (long seed = 1; seed <= 1_500; seed++) {
       look(GeneratedHistory.of(seed).facts(), seen);
     }
 
