@@ -77,7 +77,7 @@ public final class DemoClub implements AutoCloseable {
     LocalDate firstDay = firstDay(hostKey, clock);
     String key = key(hostKey, clock.instant());
     post(key, OfflinePhones.asDelivered(Season.of(firstDay, weeks)));
-    new DemoGuide(service, club, keyFile, lastSession()).print(out);
+    new DemoGuide(service, club, keyFile, sights(firstDay)).print(out);
   }
 
   /**
@@ -93,7 +93,7 @@ public final class DemoClub implements AutoCloseable {
         event.put("id", "practice-" + round + "-" + event.get("id").textValue());
         client.send(path("/events"), key, "application/cloudevents+json", event);
       }
-      for (Sight sight : Sight.all(lastSession())) {
+      for (Sight sight : sights(firstDayOfNewClub(clock))) {
         client.look(sight.pathIn(path("")), key, sight.form());
       }
     }
@@ -108,8 +108,8 @@ public final class DemoClub implements AutoCloseable {
     return "/v1/clubs/" + club + below;
   }
 
-  private String lastSession() {
-    return Season.classSession(weeks);
+  private List<Sight> sights(LocalDate firstDay) {
+    return Sight.all(Season.classSession(weeks), firstDay.plusWeeks(weeks).minusDays(1));
   }
 
   /** The season ends yesterday, seen from the first start. */

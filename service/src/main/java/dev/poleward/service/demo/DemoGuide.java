@@ -3,6 +3,7 @@ package dev.poleward.service.demo;
 import java.io.PrintStream;
 import java.net.URI;
 import java.nio.file.Path;
+import java.util.List;
 
 /** Says what there is to see in the demo, as lines for a shell. */
 final class DemoGuide {
@@ -12,13 +13,13 @@ final class DemoGuide {
   private final URI service;
   private final String club;
   private final Path keyFile;
-  private final String session;
+  private final List<Sight> sights;
 
-  DemoGuide(URI service, String club, Path keyFile, String session) {
+  DemoGuide(URI service, String club, Path keyFile, List<Sight> sights) {
     this.service = service;
     this.club = club;
     this.keyFile = keyFile.toAbsolutePath().normalize();
-    this.session = session;
+    this.sights = List.copyOf(sights);
   }
 
   void print(PrintStream out) {
@@ -29,7 +30,7 @@ final class DemoGuide {
     out.printf("  api='%s'%n", service.resolve("/v1/clubs/" + club));
     out.printf("  demo='%s'%n", keyFile.getParent());
     out.printf("  auth=\"Authorization: Bearer $(cat \"$demo/%s\")\"%n", keyFile.getFileName());
-    for (Sight sight : Sight.all(session)) {
+    for (Sight sight : sights) {
       out.printf("%n  # %s%n  %s%n", sight.what(), command(sight));
     }
     out.println();

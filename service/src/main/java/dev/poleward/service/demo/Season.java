@@ -20,8 +20,12 @@ final class Season {
   static final ZoneId ZONE = ZoneId.of("Europe/Lisbon");
 
   private static final long SEED = 20_260_504L;
-  private static final String CLASS = "evening";
+
+  /** Its class. */
+  static final String CLASS = "evening";
+
   private static final int PROBE_WEEKS = 4;
+  private static final int NOTES_FORGOTTEN_WEEKS = 3;
 
   /** Its dogs begin on four poles. */
   private static final String FIRST_STAGE = "four-bare";
@@ -185,13 +189,20 @@ final class Season {
     List<DogInTraining> there = new ArrayList<>();
     for (DogInTraining dog : here(week)) {
       boolean present = chance.nextInt(12) > 0;
-      evening.attends(dog, present);
+      if (isNoted(dog, week)) {
+        evening.attends(dog, present);
+      }
       if (present) {
         there.add(dog);
       }
     }
     there.forEach(dog -> evening.turn(dog, dog.dog().repsATurn(), false));
     mishaps.correct(telling, evening.close());
+  }
+
+  /** Now and then nobody remembers to tick off the guest. */
+  private static boolean isNoted(DogInTraining dog, int week) {
+    return !dog.dog().guest() || week % NOTES_FORGOTTEN_WEEKS != NOTES_FORGOTTEN_WEEKS - 1;
   }
 
   private List<DogInTraining> here(int week) {
@@ -212,6 +223,19 @@ final class Season {
         "goal.set.v1",
         at(lastDay, 9, 0),
         data().put("dog", "sorrel").put("by", firstDay.plusWeeks(weeks + 8L).toString()));
+    ObjectNode homework =
+        data().put("dog", "juniper").put("due", firstDay.plusWeeks(weeks + 2L).toString());
+    homework
+        .putArray("drills")
+        .add(
+            data()
+                .put("poles", 4)
+                .put("leadIn", "none")
+                .put("clock", "2:00")
+                .put("manoeuvre", "alongside")
+                .put("dogSide", "right")
+                .put("reps", 6));
+    office("homework.set.v1", at(lastDay, 9, 2), homework);
     office(
         "load.noted.v1",
         at(lastDay, 9, 5),

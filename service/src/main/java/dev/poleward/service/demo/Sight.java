@@ -1,5 +1,6 @@
 package dev.poleward.service.demo;
 
+import java.time.LocalDate;
 import java.util.List;
 
 /**
@@ -15,8 +16,19 @@ record Sight(String what, String path, String form, String file) {
   private static final String JSON = "application/json";
   private static final String ROOT = "//";
 
-  /** What there is to see, the best first. */
-  static List<Sight> all(String session) {
+  /** Weeks of the class that are reported. */
+  private static final int WEEKS_REPORTED = 12;
+
+  /**
+   * What there is to see, the best first.
+   *
+   * @param session the last of the class
+   * @param lastDay of the season
+   */
+  static List<Sight> all(String session, LocalDate lastDay) {
+    String report =
+        "/classes/%s/report?from=%s&to=%s"
+            .formatted(Season.CLASS, lastDay.minusWeeks(WEEKS_REPORTED).plusDays(1), lastDay);
     return List.of(
         new Sight(
             "Juniper's entries by angle, a panel for each entry side",
@@ -24,7 +36,14 @@ record Sight(String what, String path, String form, String file) {
             "image/png",
             "juniper-curve.png"),
         new Sight(
-            "the same on a clock face",
+            "what came of twelve weeks of the class, dog by dog",
+            report,
+            JSON,
+            "class-report.json"),
+        new Sight("the same, a row for each dog", report, "text/csv", "class-report.csv"),
+        new Sight("the whole club at a glance", "/overview", JSON, ""),
+        new Sight(
+            "Juniper's entries on a clock face",
             "/dogs/juniper/angle-mastery?poles=4&picture=clock",
             "image/svg+xml",
             "juniper-clock.svg"),
