@@ -88,7 +88,9 @@ final class Candidates {
   }
 
   private void sort(Fact<TimingRecorded> timing, SaidOfTiming said) {
-    apart.put(timing.id(), said.notReps());
+    if (!said.notReps().isEmpty()) {
+      apart.put(timing.id(), said.notReps());
+    }
     String named = said.rep();
     if (named != null) {
       spoken.add(named);

@@ -64,17 +64,21 @@ final class DeviceLog {
   }
 
   /**
-   * When a run ended, milliseconds since 1970: by the device's clock, and as was said. The clock is
-   * of no use where everything arrived long after, what was said where whoever said it has no
-   * clock.
+   * When a run ended, milliseconds since 1970. The clock is of no use where everything arrived long
+   * after, what was said where whoever said it has no clock.
+   *
+   * @param byClock by the device's clock
+   * @param asSaid as the event says
    */
-  double[] ends(Fact<TimingRecorded> fact) {
+  record End(double byClock, double asSaid) {}
+
+  End end(Fact<TimingRecorded> fact) {
     DeviceClock clock = clocks.get(fact.id());
     double said = Instants.millis(fact.time());
-    return new double[] {clock == null ? said : clock.at(fact.event().exitAt()), said};
+    return new End(clock == null ? said : clock.at(fact.event().exitAt()), said);
   }
 
-  /** The clock that it has now; empty of no timings. */
+  /** The clocks that it had, the last one last; never empty of timings. */
   List<DeviceClock> clocks() {
     return ascending;
   }
