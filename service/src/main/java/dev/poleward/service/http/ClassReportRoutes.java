@@ -5,6 +5,8 @@ import dev.poleward.domain.report.ClassReport;
 import dev.poleward.domain.report.ReportSources;
 import dev.poleward.service.http.ClubReads.Reader;
 import dev.poleward.service.http.ReportReads.Asking;
+import dev.poleward.service.page.HtmlPages;
+import dev.poleward.service.page.PdfPages;
 import dev.poleward.service.render.CsvTable;
 import java.time.LocalDate;
 import java.util.List;
@@ -16,7 +18,8 @@ import java.util.Set;
 final class ClassReportRoutes {
 
   /** What it comes as, the usual form first. */
-  static final List<String> FORMS = List.of(Answer.JSON, CsvTable.CSV);
+  static final List<String> FORMS =
+      List.of(Answer.JSON, CsvTable.CSV, HtmlPages.HTML, PdfPages.PDF);
 
   /** Days of a report at most. */
   static final int DAYS_MAX = 366;
@@ -24,10 +27,12 @@ final class ClassReportRoutes {
   private static final int DAYS_USUAL = 28;
 
   private final ReportReads reports;
+  private final Papers papers;
   private final ClassReportShape shape = new ClassReportShape();
 
-  ClassReportRoutes(ReportReads reports) {
+  ClassReportRoutes(ReportReads reports, Papers papers) {
     this.reports = reports;
+    this.papers = papers;
   }
 
   /** {@code GET …/classes/{class}/report}. */
@@ -70,8 +75,11 @@ final class ClassReportRoutes {
   }
 
   private Answer written(Call call, ClassReport report) {
-    return call.form().equals(CsvTable.CSV)
-        ? Answer.text(CsvTable.CSV + "; charset=utf-8", ClassReportTable.of(report))
-        : Answer.json(200, shape.of(report));
+    return switch (call.form()) {
+      case CsvTable.CSV ->
+          Answer.text(CsvTable.CSV + "; charset=utf-8", ClassReportTable.of(report));
+      case HtmlPages.HTML, PdfPages.PDF -> papers.of(call, ReportPaper.of(report));
+      default -> Answer.json(200, shape.of(report));
+    };
   }
 }

@@ -139,6 +139,7 @@ public final class HttpServer implements AutoCloseable {
         "/v1/clubs/{club}/suspected-duplicates", new SuspicionRoutes(reads)::suspectedDuplicates);
     LocalDays days = new LocalDays(parts.clock());
     Studio studio = new Studio();
+    Papers papers = new Papers(studio);
     routes.post("/v1/layouts", LayoutRoutes.FORMS, new LayoutRoutes(gate, bodies, studio)::post);
     addMastery(
         routes,
@@ -147,11 +148,11 @@ public final class HttpServer implements AutoCloseable {
     addPlans(
         routes,
         new PlanRoutes(gate, bodies, intake, parts.clubs(), own, placed),
-        new PlanReads(reads, placed, new Papers(studio)));
+        new PlanReads(reads, placed, papers));
     DogReads dogs = new DogReads(reads, placed, days);
     addOutlook(routes, new OutlookRoutes(dogs), new AimRoutes(dogs));
     addHabits(routes, new CareRoutes(dogs), new HabitRoutes(dogs), new TimingRoutes(dogs));
-    addReports(routes, new ReportReads(reads, placed, days));
+    addReports(routes, new ReportReads(reads, placed, days), papers);
     routes.post(
         "/v1/clubs/{club}/classes/{class}/running-order",
         new RunningOrderRoutes(gate, bodies, reads, placed, parts.clock())::post);
@@ -261,12 +262,12 @@ public final class HttpServer implements AutoCloseable {
         .get("/v1/clubs/{club}/dogs/{dog}/timing", TimingRoutes.FORMS, timing::timing);
   }
 
-  private static void addReports(Routes routes, ReportReads reports) {
+  private static void addReports(Routes routes, ReportReads reports, Papers papers) {
     routes
         .get(
             "/v1/clubs/{club}/classes/{class}/report",
             ClassReportRoutes.FORMS,
-            new ClassReportRoutes(reports)::report)
+            new ClassReportRoutes(reports, papers)::report)
         .get("/v1/clubs/{club}/overview", new OverviewRoutes(reports)::overview);
   }
 

@@ -6,6 +6,7 @@ import dev.poleward.domain.event.JumpTurn;
 import dev.poleward.domain.event.Manoeuvre;
 import dev.poleward.domain.layout.EntryAngle;
 import dev.poleward.domain.layout.LeadIn;
+import dev.poleward.domain.layout.Setup;
 import dev.poleward.domain.planning.PlannedDrill;
 import dev.poleward.domain.programme.Drill;
 import dev.poleward.domain.programme.Handling;
@@ -29,6 +30,13 @@ final class TrainersWords {
     return drill.poles()
         + " poles"
         + runUp(drill.runUp().leadIn(), drill.runUp().step(), drill.runUp().turn());
+  }
+
+  /** What stands, whatever is run over it. */
+  static String setup(Setup setup) {
+    String direction =
+        setup.approach() == null ? "" : ", " + entry(new Rung(setup.approach().entry()));
+    return setup.poles() + " poles" + runUp(setup.leadIn(), null, null) + direction;
   }
 
   /** The same of a drill as it was handed out. */

@@ -24,12 +24,14 @@ import static j2html.TagCreator.style;
 import static j2html.TagCreator.table;
 import static j2html.TagCreator.tbody;
 import static j2html.TagCreator.td;
+import static j2html.TagCreator.text;
 import static j2html.TagCreator.th;
 import static j2html.TagCreator.thead;
 import static j2html.TagCreator.title;
 import static j2html.TagCreator.tr;
 import static j2html.TagCreator.ul;
 
+import dev.poleward.service.render.Printable;
 import j2html.Config;
 import j2html.rendering.FlatHtml;
 import j2html.tags.ContainerTag;
@@ -44,6 +46,9 @@ import java.util.stream.IntStream;
 final class Markup {
 
   private static final Config WELL_FORMED = Config.defaults().withEmptyTagsClosed(true);
+
+  /** Beyond these the first column has to be told how wide it is. */
+  private static final int FEW_COLUMNS = 6;
 
   private final Flavour flavour;
   private final String style;
@@ -64,8 +69,8 @@ final class Markup {
                 head(
                     meta().withCharset("UTF-8"),
                     meta().withName("viewport").withContent("width=device-width, initial-scale=1"),
-                    meta().withName("description").withContent(sheaf.title()),
-                    title(sheaf.title()),
+                    meta().withName("description").withContent(Printable.of(sheaf.title())),
+                    title(Printable.of(sheaf.title())),
                     style(rawHtml(style))),
                 body(main(each(sheaf.leaves(), this::leaf))))
             .withLang("en");
@@ -79,24 +84,26 @@ final class Markup {
     }
   }
 
+  /** Whatever somebody typed, without what markup cannot hold. */
+  private DomContent words(String text) {
+    return flavour.words(Printable.of(text));
+  }
+
   private DomContent leaf(Leaf leaf) {
-    return section(h1(flavour.words(leaf.title())), each(leaf.blocks(), this::block))
-        .withClass("leaf");
+    return section(h1(words(leaf.title())), each(leaf.blocks(), this::block)).withClass("leaf");
   }
 
   private DomContent block(Block block) {
     return switch (block) {
-      case Block.Heading heading -> h2(flavour.words(heading.text()));
-      case Block.Paragraph paragraph -> p(flavour.words(paragraph.text()));
-      case Block.Aside aside -> p(flavour.words(aside.text())).withClass("aside");
-      case Block.Bullets bullets -> ul(each(bullets.texts(), text -> li(flavour.words(text))));
+      case Block.Heading heading -> h2(words(heading.text()));
+      case Block.Paragraph paragraph -> p(words(paragraph.text()));
+      case Block.Aside aside -> p(words(aside.text())).withClass("aside");
+      case Block.Bullets bullets -> ul(each(bullets.texts(), text -> li(words(text))));
       case Block.Notice notice -> noticeOf(notice);
       case Block.Facts facts ->
           dl(each(
                   facts.facts(),
-                  fact ->
-                      div(dt(flavour.words(fact.name())), dd(flavour.words(fact.value())))
-                          .withClass("fact")))
+                  fact -> div(dt(words(fact.name())), dd(words(fact.value()))).withClass("fact")))
               .withClass("facts");
       case Block.Table table -> tableOf(table);
       case Block.Blanks blanks -> blanksOf(blanks);
@@ -106,9 +113,9 @@ final class Markup {
 
   private DomContent noticeOf(Block.Notice notice) {
     ContainerTag<?> said =
-        p(strong(notice.kind().toUpperCase(Locale.ROOT) + " "), flavour.words(notice.text()));
+        p(strong(notice.kind().toUpperCase(Locale.ROOT) + " "), words(notice.text()));
     if (notice.source() != null) {
-      said.with(span(flavour.words(" " + notice.source())).withClass("source"));
+      said.with(span(text(" "), words(notice.source())).withClass("source"));
     }
     return div(said).withClass("notice " + notice.kind());
   }
@@ -116,14 +123,15 @@ final class Markup {
   private DomContent tableOf(Block.Table table) {
     List<Block.Column> columns = table.columns();
     return div(table(
-            caption(flavour.words(table.caption())),
-            thead(tr(each(columns, this::headOf))),
-            tbody(each(table.rows(), row -> row(columns, row)))))
+                caption(words(table.caption())),
+                thead(tr(each(columns, this::headOf))),
+                tbody(each(table.rows(), row -> row(columns, row))))
+            .withCondClass(columns.size() > FEW_COLUMNS, "many"))
         .withClass("wide");
   }
 
   private DomContent headOf(Block.Column column) {
-    return th(flavour.words(column.head())).attr("scope", "col").withClass(classOf(column));
+    return th(words(column.head())).attr("scope", "col").withClass(classOf(column));
   }
 
   private DomContent row(List<Block.Column> columns, List<String> cells) {
@@ -131,7 +139,7 @@ final class Markup {
         each(
             IntStream.range(0, columns.size()).boxed().toList(),
             i -> {
-              DomContent words = flavour.words(cells.get(i));
+              DomContent words = words(cells.get(i));
               // On a phone the head stands before each cell.
               String head = columns.get(i).head();
               return i == 0
@@ -149,9 +157,8 @@ final class Markup {
 
   private DomContent blanksOf(Block.Blanks blanks) {
     return div(table(
-                caption(flavour.words(blanks.caption())),
-                thead(
-                    tr(each(blanks.heads(), head -> th(flavour.words(head)).attr("scope", "col")))),
+                caption(words(blanks.caption())),
+                thead(tr(each(blanks.heads(), head -> th(words(head)).attr("scope", "col")))),
                 tbody(each(blanks.rows(), row -> blank(row, blanks.heads().size()))))
             .withClass("blanks"))
         .withClass("wide");
@@ -159,7 +166,7 @@ final class Markup {
 
   private DomContent blank(String known, int columns) {
     return tr(
-        th(flavour.words(known)).attr("scope", "row"),
+        th(words(known)).attr("scope", "row"),
         each(IntStream.range(1, columns).boxed().toList(), _ -> td(rawHtml("&#160;"))));
   }
 }

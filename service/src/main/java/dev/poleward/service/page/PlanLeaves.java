@@ -1,6 +1,5 @@
 package dev.poleward.service.page;
 
-import dev.poleward.domain.care.CareNote;
 import dev.poleward.domain.layout.Layout;
 import dev.poleward.domain.layout.LayoutQuestion;
 import dev.poleward.domain.layout.Setup;
@@ -97,7 +96,7 @@ public final class PlanLeaves {
                 new Block.Fact("Programme", plan.programme()),
                 new Block.Fact("In all", plan.reps() == 1 ? "1 rep" : plan.reps() + " reps"),
                 new Block.Fact("Plan", plan.plan()))));
-    plan.notes().forEach(note -> blocks.add(notice(note)));
+    plan.notes().forEach(note -> blocks.add(Notices.of(note)));
     if (plan.drills().isEmpty()) {
       blocks.add(new Block.Paragraph("Nothing is planned for this session."));
       return blocks;
@@ -110,11 +109,6 @@ public final class PlanLeaves {
     blocks.add(blanks(plan));
     blocks.add(new Block.Aside(LEGEND));
     return blocks;
-  }
-
-  static Block.Notice notice(CareNote note) {
-    return new Block.Notice(
-        note.severity().name().toLowerCase(Locale.ROOT), note.text(), note.source());
   }
 
   private static Block.Table table(PlanOnPaper plan, Map<Setup, List<Integer>> setups) {

@@ -16,7 +16,6 @@ final class CurvePanel {
 
   private static final double AXIS_LABELS = 44;
   private static final double PLOT_HEIGHT_TO_WIDTH = 0.72;
-  private static final double PLOT_HEIGHT_MAX = 300;
 
   /** Room at the ends of the axes, so that what lies there is whole. */
   private static final double INSET = 12;
@@ -31,14 +30,20 @@ final class CurvePanel {
   private final double width;
   private final double height;
 
-  CurvePanel(Sheet sheet, MasteryWords words, SideMastery side, double greatest, double width) {
+  CurvePanel(
+      Sheet sheet,
+      MasteryWords words,
+      SideMastery side,
+      double greatest,
+      double width,
+      double plotHeightMax) {
     this.sheet = sheet;
     this.words = words;
     this.side = side;
     this.style = SideStyle.of(side.side());
     this.greatest = greatest;
     this.width = width;
-    this.height = Math.min(PLOT_HEIGHT_MAX, width * PLOT_HEIGHT_TO_WIDTH);
+    this.height = Math.min(plotHeightMax, width * PLOT_HEIGHT_TO_WIDTH);
   }
 
   double headHeight() {

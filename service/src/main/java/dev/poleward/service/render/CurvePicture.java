@@ -23,6 +23,11 @@ final class CurvePicture {
 
   private static final double AXIS_MIN_DEGREES = 60;
 
+  private static final double PLOT_HEIGHT_MAX = 300;
+
+  /** So low that the rest of a dog's page finds room beside it. */
+  private static final double STRIP_PLOT_HEIGHT = 130;
+
   private CurvePicture() {}
 
   static Picture of(DogCurve of, int widthPixels, Lettering lettering) {
@@ -35,14 +40,27 @@ final class CurvePicture {
     Sheet sheet = new Sheet(lettering);
     double y = MasteryHead.draw(sheet, of, margin, margin, inner) + 14;
     double panelWidth = beside ? (inner - BETWEEN) / 2 : inner;
-    double greatest = axisEnd(of.curve().sides());
-    List<CurvePanel> panels =
-        of.curve().sides().stream()
-            .map(side -> new CurvePanel(sheet, words, side, greatest, panelWidth))
-            .toList();
+    List<CurvePanel> panels = panels(sheet, of, panelWidth, PLOT_HEIGHT_MAX);
     y = beside ? beside(panels, margin, y, panelWidth) : below(panels, margin, y);
     y = Legend.draw(sheet, CurveLegend.entries(words), margin, y + 16, inner);
     return MasteryPictures.onPaper(words, sheet, width, y + margin, widthPixels / width);
+  }
+
+  /** Both panels beside each other and nothing else, for a page that says whose they are. */
+  static Picture strip(DogCurve of, double width, Lettering lettering) {
+    Sheet sheet = new Sheet(lettering);
+    double panelWidth = (width - BETWEEN) / 2;
+    double end = beside(panels(sheet, of, panelWidth, STRIP_PLOT_HEIGHT), 0, 0, panelWidth);
+    return MasteryPictures.onPaper(new MasteryWords(of), sheet, width, end + 6, 1);
+  }
+
+  private static List<CurvePanel> panels(
+      Sheet sheet, DogCurve of, double panelWidth, double plotHeightMax) {
+    MasteryWords words = new MasteryWords(of);
+    double greatest = axisEnd(of.curve().sides());
+    return of.curve().sides().stream()
+        .map(side -> new CurvePanel(sheet, words, side, greatest, panelWidth, plotHeightMax))
+        .toList();
   }
 
   private static double beside(List<CurvePanel> panels, double x, double top, double width) {

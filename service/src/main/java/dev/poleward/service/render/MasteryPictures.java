@@ -21,6 +21,11 @@ public final class MasteryPictures {
     };
   }
 
+  /** The curve without head and legend, for a page that has them. */
+  public static Picture strip(DogCurve of, int widthPixels) {
+    return CurvePicture.strip(of, widthPixels, Studio.lettering());
+  }
+
   static Picture onPaper(
       MasteryWords words, Sheet sheet, double width, double height, double scale) {
     return Picture.onPaper(words.title(), words.inWords(), sheet, width, height, scale);
