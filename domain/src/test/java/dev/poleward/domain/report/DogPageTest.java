@@ -1,13 +1,14 @@
 package dev.poleward.domain.report;
 
-import static dev.poleward.domain.history.Tell.classFormed;
 import static dev.poleward.domain.history.Tell.dogRegistered;
 import static dev.poleward.domain.history.Tell.joined;
 import static dev.poleward.domain.history.Tell.sessionOpened;
 import static dev.poleward.domain.report.ReportedClass.EVENING;
 import static dev.poleward.domain.report.ReportedClass.day;
+import static dev.poleward.domain.report.ReportedClass.follows;
 import static dev.poleward.domain.report.ReportedClass.on;
-import static dev.poleward.domain.report.ReportedClass.reportedClass;
+import static dev.poleward.domain.report.ReportedClass.stage;
+import static dev.poleward.domain.report.ReportedClass.withGrid;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.poleward.domain.event.AimEvent.HomeworkSet;
@@ -15,8 +16,6 @@ import dev.poleward.domain.event.AimEvent.TrialRun;
 import dev.poleward.domain.event.DogEvent.DogRested;
 import dev.poleward.domain.event.DogTraits;
 import dev.poleward.domain.event.Outcome;
-import dev.poleward.domain.event.ProgrammeEvent.ProgrammeAssigned;
-import dev.poleward.domain.event.ProgrammeEvent.ProgrammePublished;
 import dev.poleward.domain.history.Happening;
 import dev.poleward.domain.judgement.NextRung;
 import dev.poleward.domain.judgement.Verdict;
@@ -34,49 +33,22 @@ import org.junit.jupiter.api.Test;
 /** What the page of a dog says. */
 class DogPageTest {
 
-  /** Five clean in a row move on. */
-  private static final Map<String, Object> GRID =
-      Map.of(
-          "programme",
-          "grid",
-          "name",
-          "Grid",
-          "rule",
-          Map.of("method", "run", "length", 5L),
-          "stages",
-          List.of(stage("front", "12:00", "1:00", "11:00"), stage("side", "3:00", "9:00")));
-
-  private static Map<String, Object> stage(String id, String... clocks) {
-    return Map.of(
-        "stage",
-        id,
-        "poles",
-        4L,
-        "leadIn",
-        "none",
-        "entries",
-        Map.of("clocks", List.of(clocks)),
-        "handlings",
-        List.of(Map.of("manoeuvre", "alongside")),
-        "prerequisites",
-        id.equals("front") ? List.of() : List.of("front"));
-  }
-
   private static ReportedClass club() {
     return club(LocalDate.parse("2022-01-01"));
   }
 
   private static ReportedClass club(@Nullable LocalDate born) {
-    return reportedClass(
-        classFormed(EVENING).at(-9),
-        dogRegistered("juniper", new DogTraits(born, null, null, null, null)).at(-8),
-        joined(EVENING, "juniper").at(-7),
-        sessionOpened("s-1").at(0),
-        Happening.of(new ProgrammePublished("grid", 1, GRID)).at(-6));
+    return withGrid(
+            List.of(
+                stage("front", List.of(), "12:00", "1:00", "11:00"),
+                stage("side", List.of("front"), "3:00", "9:00")))
+        .and(
+            dogRegistered("juniper", new DogTraits(born, null, null, null, null)).at(-8),
+            joined(EVENING, "juniper").at(-7));
   }
 
   private static Happening assigned(int day) {
-    return Happening.of(new ProgrammeAssigned("juniper", "grid", null)).at(on(day, -1));
+    return follows("juniper", on(day, -1));
   }
 
   private static List<Matter> notKnown(DogPage page) {

@@ -1,30 +1,27 @@
 package dev.poleward.domain.report;
 
 import static dev.poleward.domain.history.Tell.barePoles;
-import static dev.poleward.domain.history.Tell.classFormed;
 import static dev.poleward.domain.history.Tell.dogRegistered;
 import static dev.poleward.domain.history.Tell.joined;
 import static dev.poleward.domain.history.Tell.left;
 import static dev.poleward.domain.history.Tell.merged;
 import static dev.poleward.domain.history.Tell.rep;
-import static dev.poleward.domain.history.Tell.sessionOpened;
 import static dev.poleward.domain.report.ReportedClass.EVENING;
 import static dev.poleward.domain.report.ReportedClass.day;
-import static dev.poleward.domain.report.ReportedClass.reportedClass;
+import static dev.poleward.domain.report.ReportedClass.follows;
+import static dev.poleward.domain.report.ReportedClass.stage;
+import static dev.poleward.domain.report.ReportedClass.withGrid;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.poleward.domain.care.DogLimits;
 import dev.poleward.domain.event.DogEvent.DogRested;
 import dev.poleward.domain.event.DogTraits;
-import dev.poleward.domain.event.ProgrammeEvent.ProgrammeAssigned;
-import dev.poleward.domain.event.ProgrammeEvent.ProgrammePublished;
 import dev.poleward.domain.event.Stride;
 import dev.poleward.domain.history.Happening;
 import dev.poleward.domain.programme.Stage;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 /** The whole club on one day. */
@@ -33,44 +30,12 @@ class OverviewTest {
   private static final DogTraits GROWN =
       new DogTraits(LocalDate.parse("2020-01-01"), null, null, null, null);
 
-  /** Five clean in a row move on; there are two stages of one rung. */
-  private static final Map<String, Object> GRID =
-      Map.of(
-          "programme",
-          "grid",
-          "name",
-          "Grid",
-          "rule",
-          Map.of("method", "run", "length", 5L),
-          "stages",
-          List.of(stage("front", "12:00", List.of()), stage("side", "3:00", List.of("front"))));
-
-  private static Map<String, Object> stage(String id, String clock, List<String> after) {
-    return Map.of(
-        "stage",
-        id,
-        "poles",
-        4L,
-        "leadIn",
-        "none",
-        "entries",
-        Map.of("clocks", List.of(clock)),
-        "handlings",
-        List.of(Map.of("manoeuvre", "alongside")),
-        "prerequisites",
-        after);
-  }
-
   private static ReportedClass club(String... dogs) {
     ReportedClass club =
-        reportedClass(
-            classFormed(EVENING).at(-9),
-            sessionOpened("s-1").at(0),
-            Happening.of(new ProgrammePublished("grid", 1, GRID)).at(-8));
+        withGrid(
+            List.of(stage("front", List.of(), "12:00"), stage("side", List.of("front"), "3:00")));
     for (String dog : dogs) {
-      club.and(
-          dogRegistered(dog, GROWN).at(-7),
-          Happening.of(new ProgrammeAssigned(dog, "grid", null)).at(-6));
+      club.and(dogRegistered(dog, GROWN).at(-7), follows(dog, -6));
     }
     return club;
   }

@@ -1,10 +1,14 @@
 package dev.poleward.domain.report;
 
 import static dev.poleward.domain.history.Tell.barePoles;
+import static dev.poleward.domain.history.Tell.classFormed;
 import static dev.poleward.domain.history.Tell.rep;
+import static dev.poleward.domain.history.Tell.sessionOpened;
 
 import dev.poleward.domain.care.CareLimits;
 import dev.poleward.domain.event.Outcome;
+import dev.poleward.domain.event.ProgrammeEvent.ProgrammeAssigned;
+import dev.poleward.domain.event.ProgrammeEvent.ProgrammePublished;
 import dev.poleward.domain.event.SessionEvent.SessionClosed;
 import dev.poleward.domain.event.SessionEvent.SessionOpened;
 import dev.poleward.domain.history.Asked;
@@ -16,6 +20,7 @@ import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Predicate;
 
 /**
@@ -28,6 +33,9 @@ final class ReportedClass {
 
   private static final int MINUTES_A_DAY = 24 * 60;
   private static final LocalDate FIRST = LocalDate.parse("2026-05-04");
+
+  /** Four bare poles, five clean in a row move on. */
+  private static final String PROGRAMME = "grid";
 
   private final List<Happening> told = new ArrayList<>();
 
@@ -46,6 +54,46 @@ final class ReportedClass {
   /** A session of the class. */
   static Happening evening(String session) {
     return Happening.of(new SessionOpened(session, null, EVENING, null, null, null));
+  }
+
+  /** The class, and the programme {@code grid} with these stages. */
+  static ReportedClass withGrid(List<Map<String, Object>> stages) {
+    Map<String, Object> document =
+        Map.of(
+            "programme",
+            PROGRAMME,
+            "name",
+            "Grid",
+            "rule",
+            Map.of("method", "run", "length", 5L),
+            "stages",
+            stages);
+    return reportedClass(
+        classFormed(EVENING).at(-9),
+        sessionOpened("s-1").at(0),
+        Happening.of(new ProgrammePublished(PROGRAMME, 1, document)).at(-8));
+  }
+
+  /** Alongside, from some clock positions. */
+  static Map<String, Object> stage(String id, List<String> after, String... clocks) {
+    return Map.of(
+        "stage",
+        id,
+        "poles",
+        4L,
+        "leadIn",
+        "none",
+        "entries",
+        Map.of("clocks", List.of(clocks)),
+        "handlings",
+        List.of(Map.of("manoeuvre", "alongside")),
+        "prerequisites",
+        after);
+  }
+
+  /** From a minute on a dog follows the grid. */
+  static Happening follows(String dog, int minute) {
+    return Happening.of(new ProgrammeAssigned(dog, PROGRAMME, null)).at(minute);
   }
 
   static Happening closed(String session) {

@@ -81,7 +81,7 @@ final class ReportWords {
   }
 
   static String stuckOn(StuckOn on) {
-    return "%s, %s: %d of %d dogs that worked on it are stuck."
+    return "%s, %s: stuck are %d of the %d dogs that worked on it."
         .formatted(
             TrainersWords.setup(on.pool().drills().getFirst()),
             TrainersWords.entry(on.pool().rung()),

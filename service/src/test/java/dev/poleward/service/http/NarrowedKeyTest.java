@@ -90,7 +90,8 @@ class NarrowedKeyTest {
 
   @Test
   void whatSpeaksOfTheWholeClubIsClosedToIt() {
-    for (String path : List.of("/events", "/digest", "/waiting", "/handlers", "/handlers/h-1")) {
+    for (String path :
+        List.of("/events", "/digest", "/waiting", "/handlers", "/handlers/h-1", "/overview")) {
       pupil.get(path).then().statusCode(403);
       pupil
           .given()
