@@ -70,7 +70,7 @@ class ViewLawsTest {
   }
 
   /** An opening stands for its session at all times, though lists of sessions cut it off. */
-  private static boolean lasts(Fact<?> fact) {
+  static boolean lasts(Fact<?> fact) {
     return !happens(fact) || fact.event() instanceof SessionOpened;
   }
 
