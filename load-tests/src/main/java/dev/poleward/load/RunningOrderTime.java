@@ -62,7 +62,7 @@ public final class RunningOrderTime {
         "%.1f%%".formatted(100 * tally.worstGap),
         "%d of %d".formatted(tally.leastWaits, classes),
         "%.0f%%".formatted(100 * tally.metres / tally.naiveMetres),
-        "%.0f%%".formatted(100.0 * tally.waits / tally.naiveWaits),
+        "%.0f%%".formatted(100 * tally.share()),
         "%.1f turns".formatted((double) tally.leftOut / classes));
   }
 
@@ -75,6 +75,10 @@ public final class RunningOrderTime {
     private double waits;
     private double naiveWaits;
     private int leftOut;
+
+    private double share() {
+      return naiveWaits == 0 ? 0 : waits / naiveWaits;
+    }
 
     private void count(RunningOrder order) {
       leastMetres += order.carried().isLeast() ? 1 : 0;

@@ -8,6 +8,7 @@ import java.util.List;
  *
  * @param poleSets in the order of the question
  * @param leftOut turns for which there is no time, in the order in which they would have come
+ * @param isMost whether more turns than these cannot be through in time, those that come next
  * @param carried metres over all pole sets
  * @param waited seconds that pole sets stand ready while nobody runs and somebody is to come
  * @param ends when the last dog is done
@@ -16,6 +17,7 @@ import java.util.List;
 public record RunningOrder(
     List<OfPoleSet> poleSets,
     List<LeftOut> leftOut,
+    boolean isMost,
     Reached carried,
     Reached waited,
     int ends,
@@ -25,6 +27,11 @@ public record RunningOrder(
   public RunningOrder {
     poleSets = List.copyOf(poleSets);
     leftOut = List.copyOf(leftOut);
+  }
+
+  /** Whether nothing is better: no more turns, none with less carried, none with less waited. */
+  public boolean isBest() {
+    return isMost && carried.isLeast() && waited.isLeast();
   }
 
   /**

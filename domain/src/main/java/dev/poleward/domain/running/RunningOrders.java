@@ -13,14 +13,24 @@ import java.util.Optional;
  */
 public final class RunningOrders {
 
-  private static final int TRIES_AT_ONCE = 30;
+  private static final int LOOKS_MAX = 20_000;
+  private static final int LOOKS_MIN = 1_000;
+
+  /** After so many looks at numbers of turns that are too many, each gets few, and some none. */
+  private static final int LOOKS_IN_ALL_MAX = 60_000;
+
+  private static final int SHAKES_MAX = 60;
+  private static final int SHAKES_MIN = 4;
+  private static final int LEAPS = 30;
 
   private final RunningQuestion question;
   private final FairTurns fair;
   private final Lessons lessons;
+  private int looks;
+  private int tries;
 
-  /** How many turns fewer to try next. */
-  private int fewer = 1;
+  /** Whether all numbers of turns that were passed by are known to be too many. */
+  private boolean isMost = true;
 
   private RunningOrders(RunningQuestion question, Carrying carrying) {
     this.question = question;
@@ -36,15 +46,20 @@ public final class RunningOrders {
   }
 
   private RunningOrder made() {
-    for (int count = mostTurns(); count > 0; count -= fewer) {
+    int count = mostTurns();
+    while (count > 0) {
       Optional<RunningOrder> order = made(count);
       if (order.isPresent()) {
         return order.get();
       }
+      int leap = looks < LOOKS_IN_ALL_MAX && isMost ? 1 : Math.max(1, count / LEAPS);
+      isMost &= leap == 1;
+      count -= leap;
     }
-    return WrittenOrder.ofNothing(question, leftOut(0));
+    return WrittenOrder.ofNothing(question, leftOut(0), isMost);
   }
 
+  /** No more can be begun and ended in time, whatever they are. */
   private int mostTurns() {
     int lanes = Math.min(question.poleSets().size(), question.instructors());
     int each = question.seconds() / question.pace().turn();
@@ -55,24 +70,42 @@ public final class RunningOrders {
   private Optional<RunningOrder> made(int count) {
     List<FairTurn> turns = fair.turns().subList(0, count);
     Lessons.Chosen chosen = lessons.of(turns);
-    // With many setups each try takes its time, and the greatest number is no promise.
-    fewer =
-        chosen.lesson().setups() <= ExactTours.SETUPS_MAX ? 1 : Math.max(1, count / TRIES_AT_ONCE);
-    return tours(chosen.lesson())
-        .flatMap(
-            tours ->
-                TurnSearch.of(chosen.lesson(), tours)
-                    .map(
-                        found ->
-                            new WrittenOrder(question, chosen, turns)
-                                .of(tours, found, leftOut(count))));
+    Optional<? extends Tours> tours = tours(chosen.lesson());
+    if (tours.isEmpty()) {
+      return Optional.empty();
+    }
+    TurnSearch.Outcome outcome =
+        TurnSearch.of(
+            chosen.lesson(),
+            tours.get(),
+            Math.max(LOOKS_MIN, Math.min(LOOKS_MAX, LOOKS_IN_ALL_MAX - looks)));
+    looks += outcome.looks();
+    return switch (outcome) {
+      case TurnSearch.Outcome.Found found ->
+          Optional.of(
+              new WrittenOrder(question, chosen, turns)
+                  .of(tours.get(), found, leftOut(count), isMost));
+      case TurnSearch.Outcome.Late _ -> {
+        isMost &= tours.get() instanceof ExactTours;
+        yield Optional.empty();
+      }
+      case TurnSearch.Outcome.GivenUp _ -> {
+        isMost = false;
+        yield Optional.empty();
+      }
+    };
   }
 
-  private static Optional<? extends Tours> tours(Lesson lesson) {
+  private Optional<? extends Tours> tours(Lesson lesson) {
     if (lesson.leastBusy() > lesson.poleSets() * lesson.seconds) {
       return Optional.empty();
     }
-    return lesson.setups() <= ExactTours.SETUPS_MAX ? ExactTours.of(lesson) : TourSearch.of(lesson);
+    if (lesson.setups() <= ExactTours.SETUPS_MAX) {
+      return ExactTours.of(lesson);
+    }
+    Optional<FoundTour> found = TourSearch.of(lesson, Math.max(SHAKES_MIN, SHAKES_MAX >> tries++));
+    isMost &= found.isPresent();
+    return found;
   }
 
   private List<LeftOut> leftOut(int count) {

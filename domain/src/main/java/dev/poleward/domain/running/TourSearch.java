@@ -12,7 +12,6 @@ import java.util.SplittableRandom;
  */
 final class TourSearch {
 
-  private static final int SHAKES = 60;
   private static final int SETUPS_SHAKEN = 5;
   private static final int STRETCH_MAX = 3;
   private static final long SEED = 12;
@@ -25,10 +24,14 @@ final class TourSearch {
     this.ways = new Ways(lesson);
   }
 
-  /** Empty when none was found that there is time for. */
-  static Optional<FoundTour> of(Lesson lesson) {
+  /**
+   * Empty when none was found that there is time for.
+   *
+   * @param shakes how often to try from a tour that was shaken
+   */
+  static Optional<FoundTour> of(Lesson lesson, int shakes) {
     TourSearch search = new TourSearch(lesson);
-    search.search();
+    search.search(shakes);
     long cost = search.ways.cost();
     return cost >= Ways.FORBIDDEN
         ? Optional.empty()
@@ -39,14 +42,14 @@ final class TourSearch {
                 SpanningBound.of(lesson.distances, lesson.poleSets(), cost)));
   }
 
-  private void search() {
+  private void search(int shakes) {
     for (int setup = 0; setup < lesson.setups(); setup++) {
       insert(setup);
     }
     improve();
     SplittableRandom random = new SplittableRandom(SEED);
     long best = ways.cost();
-    for (int shake = 0; shake < SHAKES; shake++) {
+    for (int shake = 0; shake < shakes; shake++) {
       int[][] before = ways.all();
       shake(random);
       improve();

@@ -6,7 +6,6 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
@@ -17,9 +16,6 @@ import org.jspecify.annotations.Nullable;
  * of looks, and says so. For one thread.
  */
 final class TurnSearch {
-
-  /** Situations that are looked at in each of the two parts. */
-  static final int LOOKS_MAX = 20_000;
 
   /** A situation that was looked at. Never changed. */
   private static final class Seen {
@@ -44,12 +40,25 @@ final class TurnSearch {
     }
   }
 
-  /**
-   * What was found.
-   *
-   * @param waitsAtLeast seconds that no order of turns goes below
-   */
-  record Found(List<Step> steps, Worth worth, int waitsAtLeast) {}
+  /** What came of a search. */
+  sealed interface Outcome {
+
+    /** Situations that were looked at until it was known how good it can get. */
+    int looks();
+
+    /**
+     * The best order, or the best that was found.
+     *
+     * @param waitsAtLeast seconds that no order over tours as short as these goes below
+     */
+    record Found(List<Step> steps, Worth worth, int waitsAtLeast, int looks) implements Outcome {}
+
+    /** No order over these tours ends in time. */
+    record Late(int looks) implements Outcome {}
+
+    /** None was found that ends in time, and there may be one. */
+    record GivenUp(int looks) implements Outcome {}
+  }
 
   private static final Comparator<Step> PLAIN =
       Comparator.comparingInt(Step::poleSet)
@@ -62,44 +71,47 @@ final class TurnSearch {
   private Step @Nullable [] best;
   private Worth worth = new Worth(Integer.MAX_VALUE, Integer.MAX_VALUE);
   private int waitsAtLeast = Integer.MAX_VALUE;
+  private final int looksMax;
   private int looks;
   private boolean settles;
 
-  private TurnSearch(Lesson lesson, Tours tours) {
+  private TurnSearch(Lesson lesson, Tours tours, int looksMax) {
     this.lesson = lesson;
     this.tours = tours;
+    this.looksMax = looksMax;
   }
 
-  /** Empty when no order was found that ends in time. */
-  static Optional<Found> of(Lesson lesson, Tours tours) {
-    return new TurnSearch(lesson, tours).search();
+  /**
+   * Searches.
+   *
+   * @param looksMax situations that are looked at in each of the two parts
+   */
+  static Outcome of(Lesson lesson, Tours tours, int looksMax) {
+    return new TurnSearch(lesson, tours, looksMax).search();
   }
 
-  private Optional<Found> search() {
-    howGood();
-    Step[] found = best;
-    if (found == null) {
-      return Optional.empty();
-    }
-    boolean searched = looks < LOOKS_MAX;
-    Step[] settled = settled();
-    return Optional.of(
-        new Found(
-            List.of(settled == null ? found : settled),
-            worth,
-            searched ? worth.waits() : Math.min(worth.waits(), waitsAtLeast)));
-  }
-
-  private void howGood() {
+  private Outcome search() {
     tours.deals(
         deal -> {
           explore(deal);
-          if (looks >= LOOKS_MAX) {
-            // There may be deals that nobody looked at.
-            waitsAtLeast = lesson.poleSets() == 1 ? waitsAtLeast : 0;
-          }
-          return looks < LOOKS_MAX;
+          return looks < looksMax;
         });
+    int looked = looks;
+    Step[] found = best;
+    if (found == null) {
+      return looked < looksMax ? new Outcome.Late(looked) : new Outcome.GivenUp(looked);
+    }
+    int atLeast = Math.min(worth.waits(), leastWaits(looked < looksMax));
+    Step[] settled = settled();
+    return new Outcome.Found(List.of(settled == null ? found : settled), worth, atLeast, looked);
+  }
+
+  private int leastWaits(boolean isThrough) {
+    return switch (tours) {
+      case ExactTours _ when isThrough -> worth.waits();
+      // With one pole set it is busy for as long in whatever order; else some deals may be unseen.
+      case ExactTours _, FoundTour _ -> lesson.poleSets() == 1 ? waitsAtLeast : 0;
+    };
   }
 
   /** Of all orders that are as good the first; null where there are too many to tell. */
@@ -114,9 +126,9 @@ final class TurnSearch {
           if (best != null && (first[0] == null || compare(best, first[0]) < 0)) {
             first[0] = best;
           }
-          return looks < LOOKS_MAX;
+          return looks < looksMax;
         });
-    return looks < LOOKS_MAX ? first[0] : null;
+    return looks < looksMax ? first[0] : null;
   }
 
   private void explore(long[] deal) {
@@ -141,7 +153,7 @@ final class TurnSearch {
       return;
     }
     for (Step step : steps(floor)) {
-      if (looks >= LOOKS_MAX) {
+      if (looks >= looksMax) {
         return;
       }
       floor.take(step);

@@ -28,19 +28,21 @@ final class WrittenOrder {
   }
 
   /** Where nothing can be run. */
-  static RunningOrder ofNothing(RunningQuestion question, List<LeftOut> leftOut) {
+  static RunningOrder ofNothing(RunningQuestion question, List<LeftOut> leftOut, boolean isMost) {
     return new RunningOrder(
         question.poleSets().stream()
             .map(poleSet -> new OfPoleSet(poleSet.name(), List.of(), 0))
             .toList(),
         leftOut,
+        isMost,
         new Reached(0, 0),
         new Reached(0, 0),
         0,
         new Naive(0, 0, 0));
   }
 
-  RunningOrder of(Tours tours, TurnSearch.Found found, List<LeftOut> leftOut) {
+  RunningOrder of(
+      Tours tours, TurnSearch.Outcome.Found found, List<LeftOut> leftOut, boolean isMost) {
     List<OfPoleSet> poleSets = new ArrayList<>();
     for (int poleSet = 0; poleSet < question.poleSets().size(); poleSet++) {
       int number = poleSet;
@@ -51,6 +53,7 @@ final class WrittenOrder {
     return new RunningOrder(
         poleSets,
         leftOut,
+        isMost,
         new Reached(Distances.metres(tours.millimetres()), Distances.metres(tours.atLeast())),
         new Reached(found.worth().waits(), found.waitsAtLeast()),
         found.worth().end(),

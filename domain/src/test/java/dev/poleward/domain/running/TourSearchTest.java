@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 class TourSearchTest {
 
   private static final int LESSONS = 120;
+  private static final int SHAKES = 60;
   private static final int PLENTY = 1_000_000;
 
   @Test
@@ -18,7 +19,7 @@ class TourSearchTest {
     for (int seed = 0; seed < LESSONS; seed++) {
       Lesson lesson = lesson(seed, 2 + seed % 11, 1 + seed % 3, PLENTY);
       long shortest = ExactTours.of(lesson).orElseThrow().millimetres();
-      FoundTour found = TourSearch.of(lesson).orElseThrow();
+      FoundTour found = TourSearch.of(lesson, SHAKES).orElseThrow();
 
       assertThat(found.atLeast()).as("bound of lesson %d", seed).isLessThanOrEqualTo(shortest);
       assertThat(found.millimetres())
@@ -32,7 +33,7 @@ class TourSearchTest {
   @Test
   void theBoundIsNear() {
     for (int seed = 0; seed < 20; seed++) {
-      FoundTour found = TourSearch.of(lesson(seed, 40, 1, PLENTY)).orElseThrow();
+      FoundTour found = TourSearch.of(lesson(seed, 40, 1, PLENTY), SHAKES).orElseThrow();
       assertThat((double) found.millimetres() / found.atLeast())
           .as("lesson %d", seed)
           .isBetween(1.0, 1.05);
@@ -45,7 +46,7 @@ class TourSearchTest {
     int seconds = 8 * 90;
     for (int seed = 0; seed < 20; seed++) {
       Lesson lesson = lesson(seed, 24, 3, seconds);
-      FoundTour found = TourSearch.of(lesson).orElseThrow();
+      FoundTour found = TourSearch.of(lesson, SHAKES).orElseThrow();
       found.deals(
           deal -> {
             for (int poleSet = 0; poleSet < deal.length; poleSet++) {
@@ -53,7 +54,7 @@ class TourSearchTest {
             }
             return true;
           });
-      assertThat(TourSearch.of(lesson(seed, 24, 3, seconds - 60))).isEmpty();
+      assertThat(TourSearch.of(lesson(seed, 24, 3, seconds - 60), SHAKES)).isEmpty();
     }
   }
 

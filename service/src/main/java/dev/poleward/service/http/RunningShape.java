@@ -79,7 +79,7 @@ final class RunningShape {
         .put("metresAtLeast", order.carried().atLeast())
         .put("waitMinutes", minutes(order.waited().amount()))
         .put("waitMinutesAtLeast", minutes(order.waited().atLeast()))
-        .put("exact", order.carried().isLeast() && order.waited().isLeast())
+        .put("exact", order.isBest())
         .put("naive", naive())
         .putObjects("poleSets", order.poleSets(), this::poleSet)
         .putObjects("dogs", present.dogs(), this::dog)
