@@ -13,9 +13,10 @@ final class Floor {
   /**
    * A turn that can come next.
    *
+   * @param round how many turns the dog had before
    * @param waits seconds that the pole set stands ready before it
    */
-  record Step(int poleSet, int setup, int dog, int starts, int waits) {}
+  record Step(int poleSet, int setup, int dog, int round, int starts, int waits) {}
 
   /** What a step overwrites. */
   private record Before(int setup, long left, int ready, int lastDog, int rested, Step last) {}
@@ -45,6 +46,9 @@ final class Floor {
   /** By dog: turns to come. */
   final int[] todoOf;
 
+  /** By dog: turns that it has had. */
+  private final int[] had;
+
   /** By dog: from when on it may run again. */
   final int[] rested;
 
@@ -64,6 +68,7 @@ final class Floor {
     this.todoOver = lesson.turnsOver.clone();
     this.todoOn = new int[poleSets][lesson.dogs()];
     this.todoOf = new int[lesson.dogs()];
+    this.had = lesson.had.clone();
     this.rested = lesson.rested.clone();
     int turns = lesson.turnsInAll();
     this.steps = new Step[turns];
@@ -94,7 +99,7 @@ final class Floor {
   }
 
   Step last() {
-    return taken == 0 ? new Step(NONE, NONE, NONE, 0, 0) : steps[taken - 1];
+    return taken == 0 ? new Step(NONE, NONE, NONE, 0, 0, 0) : steps[taken - 1];
   }
 
   /** Whether the dogs over what stands on a pole set are not through yet. */
@@ -114,7 +119,7 @@ final class Floor {
     if (lesson.instructors < ready.length) {
       starts = whenSomebodyIsFree(starts);
     }
-    return new Step(poleSet, over, dog, starts, starts - stands);
+    return new Step(poleSet, over, dog, had[dog], starts, starts - stands);
   }
 
   /** The earliest start of a turn, from then on, for which there is an instructor all the while. */
@@ -206,6 +211,7 @@ final class Floor {
     todoOver[step.setup()] += turns;
     todoOn[step.poleSet()][step.dog()] += turns;
     todoOf[step.dog()] += turns;
+    had[step.dog()] -= turns;
   }
 
   /** What no way to go on comes below. */

@@ -34,6 +34,9 @@ final class Lesson {
   /** By dog: from when on it may run. */
   final int[] rested;
 
+  /** By dog: how many turns it had before. */
+  final int[] had;
+
   /** By the dog before and the one after: whether the second may not follow the first. */
   final boolean[][] apart;
 
@@ -47,6 +50,7 @@ final class Lesson {
       int[] lastDog,
       int[] lastEnd,
       int[] rested,
+      int[] had,
       boolean[][] apart) {
     this.distances = distances;
     this.pace = pace;
@@ -58,6 +62,7 @@ final class Lesson {
     this.lastDog = lastDog;
     this.lastEnd = lastEnd;
     this.rested = rested;
+    this.had = had;
     this.apart = apart;
   }
 

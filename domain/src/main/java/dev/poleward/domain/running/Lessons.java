@@ -58,6 +58,7 @@ final class Lessons {
             lastDogs(),
             lastEnds(),
             rested(question),
+            had(),
             apart());
     return new Chosen(lesson, chosen);
   }
@@ -95,6 +96,17 @@ final class Lessons {
       }
     }
     return ends;
+  }
+
+  private int[] had() {
+    int[] had = new int[question.dogs().size()];
+    for (Ran ran : question.ran()) {
+      int dog = question.dogs().indexOf(ran.dog());
+      if (dog >= 0) {
+        had[dog]++;
+      }
+    }
+    return had;
   }
 
   private boolean[][] apart() {

@@ -12,8 +12,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * Finds the best order of turns over all tours, by branch and bound: first how good it can get,
  * what looks best first; then, of all that are as good, the one whose steps (by start, then pole
- * set) come first by pole set, setup and dog in the order of the question. Gives up after a number
- * of looks, and says so. For one thread.
+ * set) come first by pole set, setup, turns that the dog had before, and dog. Gives up after a
+ * number of looks, and says so. For one thread.
  */
 final class TurnSearch {
 
@@ -63,6 +63,7 @@ final class TurnSearch {
   private static final Comparator<Step> PLAIN =
       Comparator.comparingInt(Step::poleSet)
           .thenComparingInt(Step::setup)
+          .thenComparingInt(Step::round)
           .thenComparingInt(Step::dog);
 
   private final Lesson lesson;
@@ -187,12 +188,12 @@ final class TurnSearch {
         }
       }
     }
-    if (!settles) {
-      steps.sort(
-          Comparator.comparingInt(Step::starts)
-              .thenComparingInt(Step::poleSet)
-              .thenComparingInt(step -> -floor.todoOf[step.dog()]));
-    }
+    steps.sort(
+        settles
+            ? PLAIN
+            : Comparator.comparingInt(Step::starts)
+                .thenComparingInt(Step::poleSet)
+                .thenComparingInt(step -> -floor.todoOf[step.dog()]));
     return steps;
   }
 

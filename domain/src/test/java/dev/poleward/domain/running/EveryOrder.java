@@ -16,7 +16,7 @@ import org.jspecify.annotations.Nullable;
 final class EveryOrder {
 
   /** A turn, by its place in the question. */
-  record Out(int poleSet, int setup, int dog, int starts) {}
+  record Out(int poleSet, int setup, int dog, int had, int starts) {}
 
   /** What comes of trying all. */
   record Best(int turns, double metres, int waits, int ends, List<Out> outs, List<String> named) {}
@@ -24,7 +24,10 @@ final class EveryOrder {
   private record Due(int round, int dog, Setup setup) {}
 
   private static final Comparator<Out> STEP =
-      Comparator.comparingInt(Out::poleSet).thenComparingInt(Out::setup).thenComparingInt(Out::dog);
+      Comparator.comparingInt(Out::poleSet)
+          .thenComparingInt(Out::setup)
+          .thenComparingInt(Out::had)
+          .thenComparingInt(Out::dog);
 
   private static final Comparator<Best> ORDER =
       Comparator.comparingInt(Best::waits)
@@ -200,7 +203,9 @@ final class EveryOrder {
       }
       List<Due> rest = new ArrayList<>(left);
       rest.remove(i);
-      outs.add(new Out(poleSet, setups.indexOf(next.setup()), next.dog(), starts));
+      outs.add(
+          new Out(
+              poleSet, setups.indexOf(next.setup()), next.dog(), had(next.dog(), outs), starts));
       goOn(tour, outs, rest, waits + starts - ready);
       outs.removeLast();
     }
@@ -217,6 +222,13 @@ final class EveryOrder {
                         setups.get(out.setup()).poles(),
                         out.poleSet()))
         .toList();
+  }
+
+  private int had(int dog, List<Out> outs) {
+    String name = question.dogs().get(dog);
+    return (int)
+        (question.ran().stream().filter(ran -> ran.dog().equals(name)).count()
+            + outs.stream().filter(out -> out.dog() == dog).count());
   }
 
   /** Whether all that is laid out before a setup is through. */

@@ -11,10 +11,13 @@ import java.util.Comparator;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
-/** Running orders of up to eight setups, compared with the best of all there are. */
+/**
+ * Running orders of up to eight setups, compared with the best of all there are: {@code
+ * -Dclasses=10000} tries many, {@code -DclassSeed=77 -Dclasses=1} one.
+ */
 class RunningOrdersAgainstEveryOrderTest {
 
-  private static final int CLASSES = Integer.getInteger("classes", 600);
+  private static final int CLASSES = Integer.getInteger("classes", 400);
   private static final long FIRST = Long.getLong("classSeed", 1);
 
   @Test
@@ -56,6 +59,7 @@ class RunningOrdersAgainstEveryOrderTest {
                   poleSet,
                   setups.indexOf(standing.setup()),
                   question.dogs().indexOf(turn.dog()),
+                  0,
                   turn.starts()));
         }
       }

@@ -84,6 +84,7 @@ class TourSearchTest {
         none,
         new int[poleSets],
         new int[1],
+        new int[1],
         new boolean[1][1]);
   }
 }
