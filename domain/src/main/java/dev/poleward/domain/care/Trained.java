@@ -1,6 +1,6 @@
 package dev.poleward.domain.care;
 
-import dev.poleward.domain.pace.Pairing;
+import dev.poleward.domain.pace.ClubTimings;
 import dev.poleward.domain.pace.Slowing;
 import dev.poleward.domain.pace.TimedRep;
 import dev.poleward.domain.record.PlacedRep;
@@ -29,7 +29,17 @@ public record Trained(List<PlacedRep> reps, List<TimedRep> timed, List<Instant> 
    */
   public static Trained of(
       String dog, List<PlacedRep> reps, Placement placement, List<Instant> slips, Instant at) {
-    Instant from = at.minus(Slowing.BEFORE).minus(Slowing.LATELY);
-    return new Trained(reps, Pairing.ofDog(dog, reps, placement, from, at).reps(), slips);
+    return of(dog, reps, timings(placement, at), slips);
+  }
+
+  /** The same, where several dogs are looked at: {@code timings} are read once for all. */
+  public static Trained of(
+      String dog, List<PlacedRep> reps, ClubTimings timings, List<Instant> slips) {
+    return new Trained(reps, timings.ofDog(dog, reps).reps(), slips);
+  }
+
+  /** Timings of as long before as tells whether a dog slows. */
+  public static ClubTimings timings(Placement placement, Instant at) {
+    return new ClubTimings(placement, at.minus(Slowing.BEFORE).minus(Slowing.LATELY), at);
   }
 }

@@ -21,6 +21,9 @@ public record PairedTimings(
     int unclaimed,
     List<DeviceSeen> devices) {
 
+  /** Of a dog of which no device saw anything. */
+  static final PairedTimings NONE = new PairedTimings(List.of(), 0, List.of(), 0, List.of());
+
   /**
    * A device.
    *

@@ -4,6 +4,7 @@ import dev.poleward.domain.care.CareLimits;
 import dev.poleward.domain.care.CareQuestion;
 import dev.poleward.domain.care.Conditions;
 import dev.poleward.domain.care.Trained;
+import dev.poleward.domain.pace.ClubTimings;
 import dev.poleward.domain.record.DaySpan;
 import dev.poleward.domain.record.Facts;
 import dev.poleward.domain.record.PlacedRep;
@@ -23,6 +24,7 @@ import org.jspecify.annotations.Nullable;
  * @param registry in that view
  * @param limits of the club, for care
  * @param repsOf the reps of a dog in that view, ascending by (time, id)
+ * @param timings of the club, as care looks at them
  */
 public record ReportSources(
     Facts facts,
@@ -30,7 +32,19 @@ public record ReportSources(
     Registry registry,
     DaySpan span,
     CareLimits limits,
-    Function<String, List<PlacedRep>> repsOf) {
+    Function<String, List<PlacedRep>> repsOf,
+    ClubTimings timings) {
+
+  /** The same with the timings that care looks at, read once for all dogs. */
+  public ReportSources(
+      Facts facts,
+      Placement placement,
+      Registry registry,
+      DaySpan span,
+      CareLimits limits,
+      Function<String, List<PlacedRep>> repsOf) {
+    this(facts, placement, registry, span, limits, repsOf, Trained.timings(placement, span.last()));
+  }
 
   /**
    * The view that a report of a span is made in.
@@ -53,6 +67,6 @@ public record ReportSources(
 
   /** What a dog did, as care looks at it. */
   Trained trained(String dog, List<PlacedRep> reps, List<Instant> slips) {
-    return Trained.of(dog, reps, placement, slips, care().at());
+    return Trained.of(dog, reps, timings, slips);
   }
 }

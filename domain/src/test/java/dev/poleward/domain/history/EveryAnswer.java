@@ -20,9 +20,9 @@ import dev.poleward.domain.outlook.Outlook;
 import dev.poleward.domain.outlook.Season;
 import dev.poleward.domain.outlook.StartingStage;
 import dev.poleward.domain.outlook.Trials;
+import dev.poleward.domain.pace.ClubTimings;
 import dev.poleward.domain.pace.Pace;
 import dev.poleward.domain.pace.PairedTimings;
-import dev.poleward.domain.pace.Pairing;
 import dev.poleward.domain.programme.ProgrammesFollowed;
 import dev.poleward.domain.record.Announcement;
 import dev.poleward.domain.record.DaySpan;
@@ -71,12 +71,14 @@ public final class EveryAnswer {
   private final Facts facts;
   private final Placement placement;
   private final Registry registry;
+  private final ClubTimings clubTimings;
   private final Map<String, Object> answers = new TreeMap<>();
 
   private EveryAnswer(Facts facts, View view) {
     this.facts = facts;
     this.placement = new Placement(facts, view);
     this.registry = new Registry(placement, view);
+    this.clubTimings = new ClubTimings(placement, Instant.EPOCH, CurveQuestions.AGED_TO);
   }
 
   /** The answers that depend on the view, by question. */
@@ -154,8 +156,7 @@ public final class EveryAnswer {
         answers.put("drills that dog " + id + " ran", DrillCounts.of(reps));
         answers.put(
             "faults of dog " + id, FaultReview.of(reps, Instant.EPOCH, CurveQuestions.AGED_TO));
-        PairedTimings timings =
-            Pairing.ofDog(id, reps, placement, Instant.EPOCH, CurveQuestions.AGED_TO);
+        PairedTimings timings = clubTimings.ofDog(id, reps);
         answers.put("timed reps of dog " + id, timings.reps());
         answers.put("timings of dog " + id + " that belong to no rep", timings.unpaired());
         answers.put(

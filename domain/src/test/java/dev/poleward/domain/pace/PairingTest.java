@@ -40,7 +40,7 @@ class PairingTest {
     all.add(ENROLLED);
     MemoryFacts facts = MemoryFacts.of(givenTraining(all.toArray(Happening[]::new)).facts());
     Placement placement = new Placement(facts, view);
-    return Pairing.ofDog(dog, placement.ofDog(dog), placement, minute(-100), minute(5_000));
+    return new ClubTimings(placement, minute(-100), minute(5_000)).ofDog(dog, placement.ofDog(dog));
   }
 
   /** The timing of each timed rep. */
@@ -174,6 +174,21 @@ class PairingTest {
     assertThat(pairs(timings("bramble", View.EVERYTHING, gateIn("s-2"))))
         .isEqualTo(Map.of("r-2", "t-2"));
     assertThat(pairs(gateIn("s-1"))).as("reps of the session before").isEmpty();
+  }
+
+  @Test
+  void whoElseWasAskedAboutBeforeDoesNotShow() {
+    List<Happening> told = new ArrayList<>(List.of(gateIn("s-2")));
+    told.add(ENROLLED);
+    Placement placement =
+        new Placement(
+            MemoryFacts.of(givenTraining(told.toArray(Happening[]::new)).facts()), View.EVERYTHING);
+    ClubTimings shared = new ClubTimings(placement, minute(-100), minute(5_000));
+
+    for (String dog : List.of("bramble", "juniper", "bramble")) {
+      assertThat(shared.ofDog(dog, placement.ofDog(dog)))
+          .isEqualTo(timings(dog, View.EVERYTHING, gateIn("s-2")));
+    }
   }
 
   private static Happening[] gateIn(String session) {

@@ -1,8 +1,8 @@
 package dev.poleward.service.http;
 
+import dev.poleward.domain.pace.ClubTimings;
 import dev.poleward.domain.pace.Pace;
 import dev.poleward.domain.pace.PairedTimings;
-import dev.poleward.domain.pace.Pairing;
 import dev.poleward.service.http.DogReads.Seen;
 import dev.poleward.service.render.CsvTable;
 import java.time.Instant;
@@ -42,7 +42,7 @@ final class TimingRoutes {
     LocalDay day = dog.day();
     Instant from = day.date().minusDays(days - 1L).atStartOfDay(day.zone()).toInstant();
     PairedTimings timings =
-        Pairing.ofDog(dog.asked(), dog.reps(), dog.placement(), from, day.end());
+        new ClubTimings(dog.placement(), from, day.end()).ofDog(dog.asked(), dog.reps());
     Pace pace = Pace.of(timings.reps(), from, day.end(), day.zone());
     return call.form().equals(CsvTable.CSV)
         ? Answer.text(CsvTable.CSV + "; charset=utf-8", TimingTable.of(dog.asked(), pace))
