@@ -1,6 +1,8 @@
 package dev.poleward.service.http;
 
+import dev.poleward.domain.care.Trained;
 import dev.poleward.domain.layout.Setup;
+import dev.poleward.domain.pace.ClubTimings;
 import dev.poleward.domain.record.ClassRecord;
 import dev.poleward.domain.record.DogRecord;
 import dev.poleward.domain.record.Placement;
@@ -34,6 +36,7 @@ final class DogsPresent {
   private final PlacedReps placed;
   private final View view;
   private final Placement placement;
+  private final ClubTimings timings;
   private final Registry registry;
   private final ClassRecord group;
   private final List<Fault> faults = new ArrayList<>();
@@ -52,6 +55,7 @@ final class DogsPresent {
     this.placed = placed;
     this.view = view;
     this.placement = placement;
+    this.timings = Trained.timings(placement, asked.time());
     this.registry = registry;
     this.group = group;
   }
@@ -188,7 +192,7 @@ final class DogsPresent {
             dog,
             record,
             registry,
-            placement,
+            timings,
             placed.ofDog(reader.reading(), placement, view, dog),
             view.asOf(),
             asked.plans(),

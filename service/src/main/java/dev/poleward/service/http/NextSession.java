@@ -5,6 +5,7 @@ import dev.poleward.domain.care.CareReview;
 import dev.poleward.domain.care.Trained;
 import dev.poleward.domain.judgement.DogStanding;
 import dev.poleward.domain.judgement.StandingHistory;
+import dev.poleward.domain.pace.ClubTimings;
 import dev.poleward.domain.planning.CleanForecast;
 import dev.poleward.domain.planning.Limits;
 import dev.poleward.domain.planning.Planner;
@@ -12,7 +13,6 @@ import dev.poleward.domain.planning.SessionPlan;
 import dev.poleward.domain.programme.ProgrammesFollowed;
 import dev.poleward.domain.record.DogRecord;
 import dev.poleward.domain.record.PlacedRep;
-import dev.poleward.domain.record.Placement;
 import dev.poleward.domain.record.Registry;
 import java.time.Instant;
 import java.util.List;
@@ -29,6 +29,7 @@ record NextSession(
   /**
    * Planned from the record.
    *
+   * @param timings as care looks at them at that time
    * @param asOf what happened later was left out; null where nothing was
    * @param time of the session
    */
@@ -36,7 +37,7 @@ record NextSession(
       String dog,
       DogRecord known,
       Registry registry,
-      Placement placement,
+      ClubTimings timings,
       List<PlacedRep> reps,
       @Nullable Instant asOf,
       PlanAsked asked,
@@ -46,7 +47,7 @@ record NextSession(
     CarePermit permit =
         CareReview.of(
             known,
-            Trained.of(dog, reps, placement, standing.slips(), time),
+            Trained.of(dog, reps, timings, standing.slips()),
             Care.question(registry, asked.conditions(), time));
     SessionPlan plan =
         permit.mayTrain()

@@ -2,6 +2,7 @@ package dev.poleward.service.http;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import dev.poleward.domain.care.Trained;
 import dev.poleward.domain.event.ProgrammeEvent.PlanIssued;
 import dev.poleward.domain.planning.RewardSteps;
 import dev.poleward.domain.record.DogRecord;
@@ -113,7 +114,15 @@ final class PlanRoutes {
       Placement placement,
       List<PlacedRep> reps) {
     NextSession next =
-        NextSession.of(dog, known, registry, placement, reps, null, PlanAsked.of(body), time);
+        NextSession.of(
+            dog,
+            known,
+            registry,
+            Trained.timings(placement, time),
+            reps,
+            null,
+            PlanAsked.of(body),
+            time);
     String plan = body.path("plan").asText(body.get("id").textValue());
     ObjectNode document =
         PlanShape.document(
