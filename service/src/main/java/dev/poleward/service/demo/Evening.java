@@ -31,6 +31,7 @@ final class Evening {
   private final Mishaps mishaps;
   private final String session;
   private final String source;
+  private final @Nullable Gate gate;
   private OffsetDateTime time;
   private @Nullable ObjectNode standing;
 
@@ -40,12 +41,14 @@ final class Evening {
       Mishaps mishaps,
       String session,
       String source,
+      @Nullable Gate gate,
       OffsetDateTime time) {
     this.telling = telling;
     this.chance = chance;
     this.mishaps = mishaps;
     this.session = session;
     this.source = source;
+    this.gate = gate;
     this.time = time;
   }
 
@@ -54,6 +57,7 @@ final class Evening {
    *
    * @param heldBy the class whose session it is; null for a handler's own
    * @param source what tells of it and of what stands
+   * @param gate what times it; null where nothing does
    */
   static Evening opened(
       Telling telling,
@@ -62,6 +66,7 @@ final class Evening {
       String session,
       @Nullable String heldBy,
       String source,
+      @Nullable Gate gate,
       OffsetDateTime time) {
     ObjectNode data =
         data()
@@ -74,7 +79,10 @@ final class Evening {
       data.put("class", heldBy);
     }
     telling.tell(source, "session.opened.v1", time, data);
-    return new Evening(telling, chance, mishaps, session, source, time);
+    if (gate != null) {
+      gate.switchOn(time);
+    }
+    return new Evening(telling, chance, mishaps, session, source, gate, time);
   }
 
   /** Says whether a dog of the class is there. */
@@ -139,6 +147,9 @@ final class Evening {
     }
     int pieces = RewardPlan.pay(rep, attempt, dog.course(), chance);
     dog.learner().rewarded(pieces);
+    if (gate != null && attempt.seconds() != null) {
+      gate.time(attempt.seconds(), time);
+    }
     mishaps.log(telling, dog, rep, time);
     return attempt;
   }

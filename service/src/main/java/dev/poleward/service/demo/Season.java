@@ -39,10 +39,12 @@ final class Season {
   private final Mishaps mishaps = new Mishaps(chance.split());
   private final Telling telling = new Telling();
   private final List<DogInTraining> dogs;
+  private final Gate gate;
 
   private Season(LocalDate firstDay, int weeks) {
     this.firstDay = firstDay;
     this.weeks = weeks;
+    this.gate = new Gate(telling, at(0, 9, 30));
     this.dogs = DemoDog.all().stream().map(dog -> DogInTraining.of(dog, SEED)).toList();
   }
 
@@ -85,6 +87,8 @@ final class Season {
             .put("length", 40)
             .put("width", 25)
             .put("surface", "grass"));
+    office("device.enrolled.v1", time, data().put("device", Gate.ID).put("kind", "timer"));
+    office("device.assigned.v1", time, data().put("device", Gate.ID).put("ground", "lower-field"));
     handler(DemoDog.ODA, "Oda Fenwick");
     handler(DemoDog.RUBEN, "Ruben Tideway");
     handler(DemoDog.ILSE, "Ilse Marrow");
@@ -174,7 +178,7 @@ final class Season {
   /** A handler's own evening with the dogs of the club that are theirs. */
   private void own(int week, String handler, String phone, OffsetDateTime time) {
     String session = "s-%02d-%s".formatted(week + 1, handler.substring(2));
-    Evening evening = Evening.opened(telling, chance, mishaps, session, null, phone, time);
+    Evening evening = Evening.opened(telling, chance, mishaps, session, null, phone, null, time);
     for (DogInTraining dog : here(week)) {
       if (dog.dog().handler().equals(handler) && !dog.dog().guest()) {
         evening.turn(dog, dog.dog().repsATurn(), probes(dog, week));
@@ -185,7 +189,8 @@ final class Season {
 
   private void classEvening(int week, OffsetDateTime time) {
     String session = classSession(week + 1);
-    Evening evening = Evening.opened(telling, chance, mishaps, session, CLASS, Source.TABLET, time);
+    Evening evening =
+        Evening.opened(telling, chance, mishaps, session, CLASS, Source.TABLET, gate, time);
     List<DogInTraining> there = new ArrayList<>();
     for (DogInTraining dog : here(week)) {
       boolean present = chance.nextInt(12) > 0;

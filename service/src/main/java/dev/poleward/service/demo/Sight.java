@@ -68,6 +68,11 @@ record Sight(String what, String path, String form, String file) {
             JSON,
             ""),
         new Sight("which faults Tansy makes, and where", "/dogs/tansy/faults", JSON, ""),
+        new Sight(
+            "how fast Sorrel weaves, timed by a gate that knows neither dog nor session",
+            "/dogs/sorrel/timing",
+            JSON,
+            "sorrel-times.json"),
         new Sight("how Wren's rewards fade", "/dogs/wren/reward-fade", JSON, "wren-rewards.json"),
         new Sight("how long Juniper will need", "/dogs/juniper/outlook", JSON, ""),
         new Sight(
