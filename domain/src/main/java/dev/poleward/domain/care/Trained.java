@@ -40,6 +40,6 @@ public record Trained(List<PlacedRep> reps, List<TimedRep> timed, List<Instant> 
 
   /** Timings of as long before as tells whether a dog slows. */
   public static ClubTimings timings(Placement placement, Instant at) {
-    return new ClubTimings(placement, at.minus(Slowing.BEFORE).minus(Slowing.LATELY), at);
+    return new ClubTimings(placement, at.minus(Slowing.SPAN), at);
   }
 }

@@ -29,10 +29,16 @@ public record Slowing(
     Verdict verdict, int days, int daysBefore, @Nullable Double change, @Nullable Double chance) {
 
   /** How long is lately. */
-  public static final Duration LATELY = Duration.ofDays(14);
+  private static final Duration LATELY = Duration.ofDays(14);
 
-  /** How long before that is looked at [C]. */
-  public static final Duration BEFORE = Duration.ofDays(56);
+  /** Likewise where that holds too few days with times: of dogs that train once a week [C]. */
+  private static final Duration LATELY_OF_FEW = Duration.ofDays(21);
+
+  /** How long before lately is looked at [C]. */
+  private static final Duration BEFORE = Duration.ofDays(56);
+
+  /** How long a time is looked at in all, at most. */
+  public static final Duration SPAN = LATELY_OF_FEW.plus(BEFORE);
 
   /** In so many of a hundred looks a dog that is as it was is called slower, at most. */
   public static final double ERROR = 0.01;
@@ -67,13 +73,13 @@ public record Slowing(
    */
   public static Slowing of(
       List<TimedRep> reps, @Nullable Instant cleared, Instant until, ZoneId zone) {
-    Instant lately = until.minus(LATELY);
+    List<CleanRun> all = CountedRuns.of(reps).runs();
+    boolean few = days(all, until.minus(LATELY), until, zone) < DAYS_MIN;
+    Instant lately = until.minus(few ? LATELY_OF_FEW : LATELY);
     Instant divide = cleared == null || cleared.isBefore(lately) ? lately : cleared;
     Instant from = lately.minus(BEFORE);
     List<CleanRun> runs =
-        CountedRuns.of(reps).runs().stream()
-            .filter(run -> !run.at().isBefore(from) && run.at().isBefore(until))
-            .toList();
+        all.stream().filter(run -> !run.at().isBefore(from) && run.at().isBefore(until)).toList();
     Map<LocalDate, List<Double>> last = new TreeMap<>();
     Map<LocalDate, List<Double>> before = new TreeMap<>();
     runs.stream()
@@ -91,6 +97,15 @@ public record Slowing(
               }
             });
     return of(medians(last), medians(before));
+  }
+
+  /** On how many days there were runs: not how fast they were, or the test would choose itself. */
+  private static long days(List<CleanRun> runs, Instant from, Instant until, ZoneId zone) {
+    return runs.stream()
+        .filter(run -> !run.at().isBefore(from) && run.at().isBefore(until))
+        .map(run -> run.at().atZone(zone).toLocalDate())
+        .distinct()
+        .count();
   }
 
   private static double usual(List<CleanRun> runs) {

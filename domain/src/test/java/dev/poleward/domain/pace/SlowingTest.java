@@ -30,8 +30,13 @@ class SlowingTest {
 
   /** Five runs on every third day, of so many seconds on that day before the end. */
   private static List<TimedRep> everyThirdDay(TimedRuns runs, IntToDoubleFunction seconds) {
+    return every(3, 69, runs, seconds);
+  }
+
+  private static List<TimedRep> every(
+      int step, int first, TimedRuns runs, IntToDoubleFunction seconds) {
     List<TimedRep> reps = new ArrayList<>();
-    for (int day = 69; day > 0; day -= 3) {
+    for (int day = first; day > 0; day -= step) {
       for (int i = 0; i < 5; i++) {
         Instant at = UNTIL.minus(Duration.ofDays(day)).plus(Duration.ofHours(17 + i));
         reps.add(runs.clean(at, seconds.applyAsDouble(day) * (1 + (i - 2) / 100.0)));
@@ -79,7 +84,7 @@ class SlowingTest {
     List<TimedRep> reps = everyThirdDay(TimedRuns.OF_FOUR, day -> 1.5);
     List<TimedRep> longer =
         everyThirdDay(new TimedRuns(6, 30, Manoeuvre.SEND), day -> 2.9).stream()
-            .filter(rep -> !rep.rep().moment().time().isBefore(UNTIL.minus(Slowing.LATELY)))
+            .filter(rep -> !rep.rep().moment().time().isBefore(UNTIL.minus(Duration.ofDays(14))))
             .toList();
     reps.addAll(longer);
 
@@ -94,6 +99,18 @@ class SlowingTest {
     assertThat(slowing(List.of()).verdict()).isEqualTo(Verdict.NOT_ENOUGH_DAYS);
     assertThat(slowing(slower.subList(slower.size() - 50, slower.size())).verdict())
         .isEqualTo(Verdict.NOT_ENOUGH_DAYS);
+  }
+
+  /** Three weeks of once a week against eight: one order of 165 [D]. */
+  @Test
+  void ofADogThatTrainsOnceAWeekThreeWeeksAreLately() {
+    Slowing slowing =
+        slowing(every(7, 77, TimedRuns.OF_FOUR, day -> (day <= 21 ? 1.8 : 1.5) + day / 1_000.0));
+
+    assertThat(slowing.days()).isEqualTo(3);
+    assertThat(slowing.daysBefore()).isEqualTo(8);
+    assertThat(slowing.chance()).isCloseTo(1 / 165.0, within(1e-12));
+    assertThat(slowing.verdict()).isEqualTo(Verdict.SLOWER);
   }
 
   @Test

@@ -3,6 +3,7 @@ package dev.poleward.service.http;
 import dev.poleward.domain.pace.ClubTimings;
 import dev.poleward.domain.pace.Pace;
 import dev.poleward.domain.pace.PairedTimings;
+import dev.poleward.domain.pace.Slowing;
 import dev.poleward.service.http.DogReads.Seen;
 import dev.poleward.service.render.CsvTable;
 import java.time.Instant;
@@ -15,8 +16,8 @@ final class TimingRoutes {
   /** What it comes as, the usual form first. */
   static final List<String> FORMS = List.of(Answer.JSON, CsvTable.CSV);
 
-  /** Over fewer days nobody can say whether a dog slows: two weeks and eight before them. */
-  static final int DAYS_MIN = 70;
+  /** Over fewer days nobody can say whether a dog slows. */
+  static final int DAYS_MIN = (int) Slowing.SPAN.toDays();
 
   static final int DAYS_MAX = 730;
   private static final int DAYS_USUAL = 90;

@@ -181,7 +181,7 @@ class TimingTest {
 
   @Test
   void everyFaultOfAQuestionIsToldAtOnce() {
-    timing("juniper", "days=69&poles=4")
+    timing("juniper", "days=76&poles=4")
         .statusCode(400)
         .body("errors.parameter", hasItems("days", "poles"));
     timing("nobody", DAY).statusCode(404);
