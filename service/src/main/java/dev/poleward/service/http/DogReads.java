@@ -6,6 +6,7 @@ import dev.poleward.domain.record.Placement;
 import dev.poleward.domain.record.Registry;
 import dev.poleward.domain.record.View;
 import dev.poleward.service.http.ClubReads.Reader;
+import dev.poleward.service.render.DogInPicture;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -48,6 +49,11 @@ final class DogReads {
     /** Its id after merges. */
     String dog() {
       return placement.identity().of(asked);
+    }
+
+    /** As a picture names it. */
+    DogInPicture inPicture() {
+      return new DogInPicture(asked, known.callName(), day.date());
     }
   }
 

@@ -141,15 +141,15 @@ public final class HttpServer implements AutoCloseable {
     Studio studio = new Studio();
     Papers papers = new Papers(studio);
     routes.post("/v1/layouts", LayoutRoutes.FORMS, new LayoutRoutes(gate, bodies, studio)::post);
+    DogReads dogs = new DogReads(reads, placed, days);
     addMastery(
         routes,
-        new ProgressRoutes(reads, placed, days, new ProgressShape()),
+        new ProgressRoutes(dogs, new ProgressShape(), studio),
         new MasteryRoutes(reads, placed, days, new MasteryShape(), studio));
     addPlans(
         routes,
         new PlanRoutes(gate, bodies, intake, parts.clubs(), own, placed),
         new PlanReads(reads, placed, papers));
-    DogReads dogs = new DogReads(reads, placed, days);
     addOutlook(routes, new OutlookRoutes(dogs), new AimRoutes(dogs));
     addHabits(routes, new CareRoutes(dogs), new HabitRoutes(dogs), new TimingRoutes(dogs));
     addReports(routes, new ReportReads(reads, placed, days), papers);

@@ -8,60 +8,75 @@ import dev.poleward.domain.judgement.NextRungs;
 import dev.poleward.domain.judgement.StandingHistory;
 import dev.poleward.domain.planning.CleanForecast;
 import dev.poleward.domain.programme.ProgrammesFollowed;
-import dev.poleward.domain.record.PlacedRep;
-import dev.poleward.domain.record.Placement;
-import dev.poleward.domain.record.Registry;
-import dev.poleward.domain.record.View;
-import dev.poleward.service.http.ClubReads.Reader;
+import dev.poleward.service.http.DogReads.Seen;
 import dev.poleward.service.render.CsvTable;
+import dev.poleward.service.render.DogWay;
+import dev.poleward.service.render.Studio;
+import dev.poleward.service.render.WayPicture;
 import java.util.List;
+import java.util.Set;
 
 /** Where a dog stands in its programme, and what it has run. Safe for use by many threads. */
 final class ProgressRoutes {
 
   /** What it comes as, the usual form first. */
-  static final List<String> FORMS = List.of(Answer.JSON, CsvTable.CSV);
+  static final List<String> FORMS = List.of(Answer.JSON, CsvTable.CSV, Pictures.SVG, Pictures.PNG);
 
-  private final ClubReads reads;
-  private final PlacedReps placed;
-  private final LocalDays days;
+  private final DogReads dogs;
   private final ProgressShape shape;
+  private final Pictures pictures;
 
-  ProgressRoutes(ClubReads reads, PlacedReps placed, LocalDays days, ProgressShape shape) {
-    this.reads = reads;
-    this.placed = placed;
-    this.days = days;
+  ProgressRoutes(DogReads dogs, ProgressShape shape, Studio studio) {
+    this.dogs = dogs;
     this.shape = shape;
+    this.pictures = new Pictures(studio);
   }
 
   /** {@code GET …/dogs/{dog}/progress}. */
   Answer progress(Call call) {
-    // What is due depends on the day.
-    return reads.remembered(
+    return dogs.read(
         call,
-        days::agedTo,
-        (same, reader) -> Asked.inView(same, view -> answer(same, reader, view)));
+        Set.of("width"),
+        (parameters, _) -> {
+          int width = Pictures.width(parameters);
+          return dog -> answer(call, dog, width);
+        });
   }
 
-  private Answer answer(Call call, Reader reader, View view) {
-    String dog = call.inPath("dog");
-    Placement placement = new Placement(reader.reading().facts(), view);
-    Registry registry = new Registry(placement, view);
-    if (!reader.maySee(placement.identity(), dog) || registry.dog(dog).isEmpty()) {
-      return call.refused(ProblemKind.NOT_FOUND, "There is no such dog.");
-    }
-    List<PlacedRep> reps = placed.ofDog(reader.reading(), placement, view, dog);
-    DrillCounts counts = DrillCounts.of(reps);
+  private Answer answer(Call call, Seen dog, int width) {
+    DrillCounts counts = DrillCounts.of(dog.reps());
     if (call.form().equals(CsvTable.CSV)) {
-      return Answer.text(CsvTable.CSV + "; charset=utf-8", ProgressTable.of(dog, shown(counts)));
+      return Answer.text(
+          CsvTable.CSV + "; charset=utf-8", ProgressTable.of(dog.asked(), shown(counts)));
     }
-    LocalDay day = days.of(reader, view);
+    LocalDay day = dog.day();
     StandingHistory history =
-        StandingHistory.of(reps, ProgrammesFollowed.of(dog, registry), view.asOf());
+        StandingHistory.of(
+            dog.reps(), ProgrammesFollowed.of(dog.asked(), dog.registry()), dog.view().asOf());
     DogStanding standing = history.reading().standing(day.end());
-    List<NextRung> next = NextRungs.of(standing, CleanForecast.of(reps, day.end()));
-    return Answer.json(
-        200, shape.of(dog, day.date(), history.inForce(), standing, next, counts, shown(counts)));
+    List<NextRung> next = NextRungs.of(standing, CleanForecast.of(dog.reps(), day.end()));
+    return switch (call.form()) {
+      case Pictures.SVG, Pictures.PNG ->
+          pictures.painted(
+              call,
+              WayPicture.of(
+                  new DogWay(dog.inPicture(), history.inForce(), standing, reasoned(next)), width));
+      default ->
+          Answer.json(
+              200,
+              shape.of(
+                  dog.asked(),
+                  day.date(),
+                  history.inForce(),
+                  standing,
+                  next,
+                  counts,
+                  shown(counts)));
+    };
+  }
+
+  private static List<DogWay.Next> reasoned(List<NextRung> next) {
+    return next.stream().map(each -> new DogWay.Next(each, VerdictWords.reason(each))).toList();
   }
 
   private static List<DrillCount> shown(DrillCounts counts) {

@@ -34,7 +34,7 @@ final class ReportPaper {
   private static final int ROWS_MAX = 60;
 
   private static final int STUCK_MAX = 8;
-  private static final int SETUPS_MAX = 8;
+  private static final int SETUPS_MAX = 5;
 
   private final ClassReport report;
   private final Map<String, String> names;

@@ -14,7 +14,6 @@ public record DogCurve(String dog, String callName, LocalDate agedTo, MasteryCur
 
   /** Makes the call name printable. */
   public DogCurve {
-    String printable = Printable.of(callName);
-    callName = printable.isEmpty() ? dog : printable;
+    callName = PrintableName.of(callName, dog);
   }
 }

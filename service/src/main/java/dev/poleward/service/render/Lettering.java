@@ -46,6 +46,9 @@ final class Lettering {
     }
   }
 
+  /** Stands for a letter that this font lacks. */
+  private static final String NO_LETTER = "?";
+
   /** A letter of size 1. */
   private record Glyph(Shape shape, double advance) {}
 
@@ -58,6 +61,19 @@ final class Lettering {
   /** Whether this font has a letter for everything in the text. */
   boolean knows(String text) {
     return text.codePoints().allMatch(each -> regular.letters().getGlyphId(each) != 0);
+  }
+
+  /** The text with what this font has no letters for marked, so that the rest can be read. */
+  String plain(String text) {
+    if (knows(text)) {
+      return text;
+    }
+    StringBuilder plain = new StringBuilder();
+    text.codePoints()
+        .mapToObj(Character::toString)
+        .map(letter -> knows(letter) ? letter : NO_LETTER)
+        .forEach(plain::append);
+    return plain.toString();
   }
 
   /**

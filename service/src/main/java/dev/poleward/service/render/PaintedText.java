@@ -9,9 +9,6 @@ final class PaintedText {
   private static final int LINES_MAX = 4;
   private static final Type TYPE = Type.TEXT;
 
-  /** Stands for a letter that no font here has. */
-  private static final String NO_LETTER = "?";
-
   private PaintedText() {}
 
   static Picture of(String text, Lettering lettering) {
@@ -20,19 +17,10 @@ final class PaintedText {
     double widest = 1;
     double y = 0;
     for (String line : lines) {
-      sheet.words(line, plain(line, lettering), 0, y + TYPE.ascent(), TYPE, Ink.BLACK);
+      sheet.words(line, lettering.plain(line), 0, y + TYPE.ascent(), TYPE, Ink.BLACK);
       widest = Math.max(widest, lettering.width(line, TYPE));
       y += TYPE.leading();
     }
     return new Picture(text, text, Math.ceil(widest), Math.ceil(y), 1, sheet.marks());
-  }
-
-  private static String plain(String line, Lettering lettering) {
-    StringBuilder plain = new StringBuilder();
-    line.codePoints()
-        .mapToObj(Character::toString)
-        .map(letter -> lettering.knows(letter) ? letter : NO_LETTER)
-        .forEach(plain::append);
-    return plain.toString();
   }
 }

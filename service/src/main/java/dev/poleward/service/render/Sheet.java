@@ -25,6 +25,11 @@ final class Sheet {
     return List.copyOf(marks);
   }
 
+  /** Puts what was drawn elsewhere on top. */
+  void add(Mark mark) {
+    marks.add(mark);
+  }
+
   void fill(Shape shape, Ink ink) {
     marks.add(new Mark.Filled(shape, ink));
   }
@@ -42,7 +47,7 @@ final class Sheet {
   }
 
   void words(String text, double x, double y, Hold hold, Type type, Ink ink) {
-    marks.add(words(text, text, x, y, hold, type, ink));
+    marks.add(words(text, lettering.plain(text), x, y, hold, type, ink));
   }
 
   /** Text for which there may be no letters, and what stands there then. */
@@ -76,13 +81,30 @@ final class Sheet {
   }
 
   /**
+   * A name that somebody gave, cut off after {@code most} lines.
+   *
+   * @param plain what stands in its place, once, where there are no letters for it
+   * @return where it ends
+   */
+  double name(String name, String plain, Stretch across, double top, Type type, int most) {
+    double y = top;
+    String instead = plain;
+    for (String line : Lines.cut(lettering, name, across.width(), type, most)) {
+      words(line, instead, across.left(), y + type.ascent(), type, Ink.BLACK);
+      y += type.leading();
+      instead = "";
+    }
+    return y;
+  }
+
+  /**
    * A paragraph that begins below {@code top}.
    *
    * @return where it ends
    */
   double paragraph(String text, double x, double top, double width, Type type, Ink ink) {
     double y = top;
-    for (String line : Lines.of(lettering, text, width, type)) {
+    for (String line : Lines.cut(lettering, text, width, type, Integer.MAX_VALUE)) {
       words(line, x, y + type.ascent(), Hold.LEFT, type, ink);
       y += type.leading();
     }

@@ -19,6 +19,7 @@ import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The forms of answers: JSON everywhere, and tables and lines where they are offered. */
 @ExtendWith(SharedService.class)
@@ -62,6 +63,18 @@ class FormsTest {
 
     answer.then().statusCode(200);
     assertThat(answer.contentType().replace(" ", "")).isEqualToIgnoringCase(type);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"angle-mastery", "progress"})
+  void whoWantsAnyPictureGetsOneThatGrows(String read) {
+    String path = "/dogs/juniper/" + read;
+
+    assertThat(accepting("image/*", path).contentType()).startsWith("image/svg+xml");
+    assertThat(accepting("image/png, image/svg+xml;q=0.5", path).contentType())
+        .isEqualTo("image/png");
+    assertThat(accepting("text/html, */*;q=0.1", path).contentType())
+        .startsWith("application/json");
   }
 
   @Test

@@ -193,6 +193,28 @@ class ProgressTest {
   }
 
   @Test
+  void theWayIsAPictureInBothForms() {
+    train();
+
+    String svg = club.given().header("Accept", "image/svg+xml").get(club.path(JUNIPER)).asString();
+    assertThat(svg)
+        .contains("width=\"800\"")
+        .contains("<title id=\"poleward-title\">juniper: the way through the programme</title>")
+        .contains("Now in: Three poles from 9 to 3 o'clock.")
+        .contains("3 poles, straight on: next to be learned; about ");
+    assertThat(
+            club.given()
+                .header("Accept", "image/png")
+                .get(club.path(JUNIPER + "?width=320"))
+                .asByteArray())
+        .startsWith(0x89, 'P', 'N', 'G');
+    club.get(JUNIPER + "?width=319")
+        .then()
+        .statusCode(400)
+        .body("errors.parameter", contains("width"));
+  }
+
+  @Test
   void thePastIsCountedAsItWas() {
     train();
     String known = club.get("/events/log-no-angle").path("recordedtime");

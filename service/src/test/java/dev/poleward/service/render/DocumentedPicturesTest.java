@@ -31,6 +31,12 @@ class DocumentedPicturesTest {
     assertUpToDate(LayoutPicture.of(SampleLayouts.usual(), width), name);
   }
 
+  @ParameterizedTest
+  @CsvSource({"way.svg,800", "way-on-a-phone.svg,360"})
+  void documentedWaysAreUpToDate(String name, int width) throws IOException {
+    assertUpToDate(WayPicture.of(SampleWays.usual("Juniper"), width), name);
+  }
+
   private static void assertUpToDate(Picture picture, String name) throws IOException {
     byte[] painted = new Studio().svg(picture);
     Path file = DOCS.resolve(name);

@@ -92,6 +92,48 @@ class InWordsTest {
         .contains("70% clean at 33.3° (at most 60°), 95% limits by Fieller's theorem");
   }
 
+  @Test
+  void aWaySaysWhereTheDogIsWhatIsNextAndHowEveryRungStands() throws Exception {
+    Picture way = WayPicture.of(SampleWays.usual("Juniper"), 800);
+
+    assertThat(way.title()).isEqualTo("Juniper: the way through the programme");
+    assertThat(way.inWords())
+        .startsWith(
+            "Dog Juniper. The way through Round the clock, from three poles to twelve, version 1."
+                + " No programme was assigned: this one is followed. As it stands on 2026-05-04. Now"
+                + " in: Four poles round the clock. Next, in this order.")
+        .contains(
+            "Stage 1, Three poles from 9 to 3 o'clock. Done. Straight on: solid. Pole side: solid 30°"
+                + " to 90°. Gap side: solid 30° to 60°; due 90°.")
+        .contains(
+            "Stage 2, Four poles round the clock. Now here: 5 of 13 rungs moved on from. Straight on:"
+                + " solid. Pole side: solid 30° to 90°; untouched 105° to 135°. Gap side: slipping 30°;"
+                + " learning 60°; untouched 90° to 135°.")
+        .contains("From where the jump will be, pole side: untouched 45° to 135°.")
+        .endsWith(
+            "Stage 8, Twelve poles, straight on. Waits for: Six poles, straight on. A look ahead,"
+                + " which may fail. Straight on: untouched.");
+    assertThat(String.join(" ", shown(parsed(studio.svg(way)))))
+        .contains("Now in: Four poles round the clock.")
+        .contains("Now here: 5 of 13 rungs moved on from.");
+    assertThat(WayPicture.of(SampleWays.startedLater(), 360).inWords())
+        .contains("Stage 2, Four poles round the clock. Done. Straight on: passed over.");
+  }
+
+  @Test
+  void aWayWithAnglesCloseTogetherSaysThatAMarkStandsForSeveral() throws Exception {
+    String several = "one mark stands for them";
+
+    assertThat(
+            String.join(
+                " ", shown(parsed(studio.svg(WayPicture.of(SampleWays.closeTogether(), 800))))))
+        .contains(several);
+    assertThat(
+            String.join(
+                " ", shown(parsed(studio.svg(WayPicture.of(SampleWays.usual("Juniper"), 320))))))
+        .doesNotContain(several);
+  }
+
   /** What people see says the same as what is read out. */
   @Test
   void thePictureItselfShowsTheThresholdsToo() throws Exception {

@@ -16,24 +16,29 @@ class LaidOutTest {
 
   private static final List<Integer> WIDTHS = List.of(320, 360, 540, 719, 720, 800, 960, 1_200);
 
+  private static final List<String> NAMES =
+      List.of(
+          "Juniper",
+          "Wolfgang-Amadeus von der Hohen Wiese VII",
+          "Ö".repeat(40),
+          "W".repeat(200),
+          "Можжевельник",
+          "Αρκεύθος",
+          "ジュニパー・フォン・デア・ホーエン・ヴィーゼ",
+          "عرعر الصغير",
+          "जुनिपर",
+          "🐕‍🦺 Juno");
+
   private static Stream<Arguments> pictures() {
-    return Stream.of(
-            SampleCurves.usual("Juniper"),
+    Stream<DogCurve> others =
+        Stream.of(
             SampleCurves.withoutReps(),
             SampleCurves.oneAngle(),
             SampleCurves.roundTheClock(),
             SampleCurves.turned(),
             SampleCurves.closeTogether(),
-            SampleCurves.narrowed(),
-            SampleCurves.usual("Wolfgang-Amadeus von der Hohen Wiese VII"),
-            SampleCurves.usual("Ö".repeat(40)),
-            SampleCurves.usual("W".repeat(200)),
-            SampleCurves.usual("Можжевельник"),
-            SampleCurves.usual("Αρκεύθος"),
-            SampleCurves.usual("ジュニパー・フォン・デア・ホーエン・ヴィーゼ"),
-            SampleCurves.usual("عرعر الصغير"),
-            SampleCurves.usual("जुनिपर"),
-            SampleCurves.usual("🐕‍🦺 Juno"))
+            SampleCurves.narrowed());
+    return Stream.concat(NAMES.stream().map(SampleCurves::usual), others)
         .flatMap(
             of ->
                 Stream.of(MasteryPictures.Kind.values())
@@ -59,6 +64,26 @@ class LaidOutTest {
   @MethodSource("layouts")
   void textOfALayoutHasRoom(Layout layout, int width) {
     assertTextHasRoom(LayoutPicture.of(layout, width), width);
+  }
+
+  private static Stream<Arguments> ways() {
+    Stream<DogWay> named = NAMES.stream().map(SampleWays::usual);
+    Stream<DogWay> others =
+        Stream.of(
+            SampleWays.withoutReps(),
+            SampleWays.startedLater(),
+            SampleWays.closeTogether(),
+            SampleWays.ofManyStages());
+    return Stream.concat(named, others)
+        .flatMap(
+            way -> WIDTHS.stream().map(width -> Arguments.of(way, way.dog().callName(), width)));
+  }
+
+  @ParameterizedTest(name = "{1}, {2}")
+  @MethodSource("ways")
+  void textOfAWayHasRoom(DogWay of, String name, int width) {
+    assertThat(name).isNotEmpty();
+    assertTextHasRoom(WayPicture.of(of, width), width);
   }
 
   private static void assertTextHasRoom(Picture picture, int width) {
