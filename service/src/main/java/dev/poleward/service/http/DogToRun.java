@@ -16,6 +16,7 @@ import java.util.Map;
  * @param comes seconds from the beginning, from 0
  * @param planned whether its drills are those of its next plan
  * @param notes what care has to say
+ * @param next what was planned for it, whether it runs that or not
  */
 record DogToRun(
     String dog,
@@ -23,7 +24,8 @@ record DogToRun(
     int comes,
     boolean planned,
     List<DrillToRun> drills,
-    List<CareNote> notes) {
+    List<CareNote> notes,
+    NextSession next) {
 
   /** Whether care is why it runs nothing. */
   boolean isStopped() {

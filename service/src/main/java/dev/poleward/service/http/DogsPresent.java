@@ -81,6 +81,11 @@ final class DogsPresent {
     return registry;
   }
 
+  /** The class. */
+  ClassRecord group() {
+    return group;
+  }
+
   List<Fault> faults() {
     return faults;
   }
@@ -210,7 +215,8 @@ final class DogsPresent {
                 .map(block -> DrillToRun.planned(next.standing().programme(), block))
                 .toList()
             : said,
-        next.permit().planned(next.plan().poles()).notes());
+        next.permit().planned(next.plan().poles()).notes(),
+        next);
   }
 
   private void judgeSize() {

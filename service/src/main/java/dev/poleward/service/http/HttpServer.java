@@ -153,6 +153,10 @@ public final class HttpServer implements AutoCloseable {
     addOutlook(routes, new OutlookRoutes(dogs), new AimRoutes(dogs));
     addHabits(routes, new CareRoutes(dogs), new HabitRoutes(dogs), new TimingRoutes(dogs));
     addReports(routes, new ReportReads(reads, placed, days), papers);
+    routes.get(
+        "/v1/clubs/{club}/field-pack",
+        FieldPackRoutes.FORMS,
+        new FieldPackRoutes(reads, placed, days, papers)::fieldPack);
     routes.post(
         "/v1/clubs/{club}/classes/{class}/running-order",
         new RunningOrderRoutes(gate, bodies, reads, placed, parts.clock())::post);

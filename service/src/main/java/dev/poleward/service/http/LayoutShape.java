@@ -10,6 +10,7 @@ import dev.poleward.domain.layout.Move;
 import dev.poleward.domain.layout.Moves;
 import dev.poleward.domain.layout.Pegs;
 import dev.poleward.domain.layout.Piece;
+import dev.poleward.domain.layout.PoleLine;
 import dev.poleward.domain.layout.Spot;
 import dev.poleward.domain.layout.TurningTable;
 import dev.poleward.service.codec.SetupCodec;
@@ -30,7 +31,7 @@ final class LayoutShape {
         .putObjects("pieces", pieces(layout), each -> each)
         .put("pegsApart", rounded(layout.pegs().apart()))
         .put("path", layout.path() == null ? null : path(layout.path()))
-        .put("turning", layout.turning() == null ? null : turning(layout, layout.turning()))
+        .put("turning", turning(layout))
         .put("ground", layout.fit() == null ? null : ground(layout.fit()))
         .put("moves", layout.moves() == null ? null : moves(layout.moves()))
         .putObjects("warnings", layout.warnings(), each -> advice(LayoutAdvice.of(each)))
@@ -92,13 +93,20 @@ final class LayoutShape {
         .done();
   }
 
-  private static ObjectNode turning(Layout layout, TurningTable table) {
-    return new Writing()
+  private static @Nullable ObjectNode turning(Layout layout) {
+    return layout.turning() == null
+        ? null
+        : turning(new Writing(), layout.pieces().line(), layout.turning());
+  }
+
+  /** Adds a turning table. */
+  static ObjectNode turning(Writing shape, PoleLine line, TurningTable table) {
+    return shape
         .put("degreesEach", rounded(table.degreesEach()))
         .put("rungsPerSide", table.rungs().size())
         .put("setups", table.setups())
         .put("lastStep", rounded(table.lastStep()))
-        .put("carried", rounded(table.carried(layout.pieces().line())))
+        .put("carried", rounded(table.carried(line)))
         .putObjects(
             "rungs",
             table.rungs(),

@@ -43,6 +43,16 @@ final class LocalDays {
     return of(reader, Asked.viewOf(call)).date().toString();
   }
 
+  /** Today in the club, for what does not look back. */
+  LocalDay today(Reader reader) {
+    return of(reader, View.EVERYTHING);
+  }
+
+  /** The same as a mark. */
+  String today(Call call, Reader reader) {
+    return today(reader).date().toString();
+  }
+
   LocalDay of(Reader reader, View view) {
     ZoneId zone =
         zones.of(reader.reading(), new Question(view.knownAt()), () -> read(reader, view));

@@ -1,5 +1,6 @@
 package dev.poleward.service.http;
 
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import dev.poleward.domain.care.CarePermit;
 import dev.poleward.domain.care.CareReview;
 import dev.poleward.domain.care.Trained;
@@ -9,6 +10,7 @@ import dev.poleward.domain.pace.ClubTimings;
 import dev.poleward.domain.planning.CleanForecast;
 import dev.poleward.domain.planning.Limits;
 import dev.poleward.domain.planning.Planner;
+import dev.poleward.domain.planning.RewardSteps;
 import dev.poleward.domain.planning.SessionPlan;
 import dev.poleward.domain.programme.ProgrammesFollowed;
 import dev.poleward.domain.record.DogRecord;
@@ -21,10 +23,27 @@ import org.jspecify.annotations.Nullable;
 /**
  * What a dog does next, with all that it was made of.
  *
+ * @param reps of the dog, ascending by (time, id)
  * @param plan without drills where the dog may not train
  */
 record NextSession(
-    StandingHistory history, DogStanding standing, CarePermit permit, SessionPlan plan) {
+    List<PlacedRep> reps,
+    StandingHistory history,
+    DogStanding standing,
+    CarePermit permit,
+    SessionPlan plan) {
+
+  /** As it is recorded of a plan, and shown. */
+  ObjectNode document(String plan, String dog, ObjectNode asked) {
+    return PlanShape.document(
+        plan,
+        dog,
+        asked,
+        standing,
+        this.plan,
+        RewardSteps.of(history.reading(), reps),
+        permit.planned(this.plan.poles()));
+  }
 
   /**
    * Planned from the record.
@@ -57,6 +76,6 @@ record NextSession(
                 asked.available(),
                 Limits.of(asked.reps(), permit, asked.sides(), asked.pressure()))
             : new SessionPlan(List.of());
-    return new NextSession(history, standing, permit, plan);
+    return new NextSession(reps, history, standing, permit, plan);
   }
 }

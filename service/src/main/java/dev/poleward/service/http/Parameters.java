@@ -1,6 +1,7 @@
 package dev.poleward.service.http;
 
 import dev.poleward.domain.record.View;
+import dev.poleward.service.codec.Ids;
 import dev.poleward.service.codec.Writing;
 import dev.poleward.service.contract.Fault;
 import java.nio.charset.StandardCharsets;
@@ -99,6 +100,21 @@ final class Parameters {
     }
     faults.add(new Fault(name, "must be a day as 2026-05-04"));
     return null;
+  }
+
+  /** An id; null when none is given. */
+  @Nullable String id(String name) {
+    String text = value(name);
+    if (text == null || Ids.isId(text)) {
+      return text;
+    }
+    faults.add(new Fault(name, "must be 1 to 64 of A-Z a-z 0-9 . _ ~ -"));
+    return null;
+  }
+
+  /** Whether a parameter is given at all. */
+  boolean isGiven(String name) {
+    return value(name) != null;
   }
 
   /** Says what is wrong with a parameter. */

@@ -4,7 +4,6 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import dev.poleward.domain.care.Trained;
 import dev.poleward.domain.event.ProgrammeEvent.PlanIssued;
-import dev.poleward.domain.planning.RewardSteps;
 import dev.poleward.domain.record.DogRecord;
 import dev.poleward.domain.record.EntityKind;
 import dev.poleward.domain.record.EntityRef;
@@ -124,16 +123,7 @@ final class PlanRoutes {
             PlanAsked.of(body),
             time);
     String plan = body.path("plan").asText(body.get("id").textValue());
-    ObjectNode document =
-        PlanShape.document(
-            plan,
-            dog,
-            wish(body),
-            next.standing(),
-            next.plan(),
-            RewardSteps.of(next.history().reading(), reps),
-            next.permit().planned(next.plan().poles()));
-    return new PlanIssued(plan, dog, Documents.read(document));
+    return new PlanIssued(plan, dog, Documents.read(next.document(plan, dog, wish(body))));
   }
 
   /** What was asked, without what only names the event. */

@@ -6,10 +6,8 @@ import dev.poleward.domain.layout.Setup;
 import dev.poleward.service.page.Block.Column;
 import dev.poleward.service.render.LayoutPicture;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 
 /**
  * A plan on paper: what to do and why, what to mind, a table for when there is no phone, and how to
@@ -33,29 +31,54 @@ public final class PlanLeaves {
 
   /** The plan by itself. */
   public static Sheaf sheaf(PlanOnPaper plan) {
-    return new Sheaf(plan.dog() + ": session plan", plan.day(), of(plan));
+    return new Sheaf(plan.dog() + ": session plan", plan.day(), of(List.of(plan)));
   }
 
-  /** The leaves of a plan, the setups behind it. */
-  public static List<Leaf> of(PlanOnPaper plan) {
-    Map<Setup, List<Integer>> setups = setups(plan);
+  /** A leaf for each plan, and behind them the setups, which are numbered in common. */
+  public static List<Leaf> of(List<PlanOnPaper> plans) {
+    List<Setup> setups =
+        plans.stream()
+            .flatMap(plan -> plan.drills().stream())
+            .map(PlanOnPaper.Drill::setup)
+            .distinct()
+            .toList();
     List<Leaf> leaves = new ArrayList<>();
-    leaves.add(
-        new Leaf(plan.dog() + ": session of " + Days.of(plan.day()), whatToDo(plan, setups)));
+    for (PlanOnPaper plan : plans) {
+      leaves.add(
+          new Leaf(plan.dog() + ": session of " + Days.of(plan.day()), whatToDo(plan, setups)));
+    }
     if (!setups.isEmpty()) {
-      leaves.add(new Leaf(plan.dog() + ": how to lay it out", pictures(setups)));
+      leaves.add(new Leaf("How to lay it out", pictures(setups, plans)));
     }
     return leaves;
   }
 
-  private static List<Block> pictures(Map<Setup, List<Integer>> setups) {
+  private static List<Block> pictures(List<Setup> setups, List<PlanOnPaper> plans) {
     List<Block> blocks = new ArrayList<>();
-    int number = 1;
-    for (Map.Entry<Setup, List<Integer>> each : setups.entrySet()) {
-      blocks.add(new Block.Heading("Setup " + number++ + ", for " + drills(each.getValue())));
-      blocks.add(new Block.Figure(LayoutPicture.of(laidOut(each.getKey()), PICTURE_WIDTH)));
+    for (int i = 0; i < setups.size(); i++) {
+      blocks.add(
+          new Block.Heading(
+              "Setup %d, for %s".formatted(i + 1, whoseDrills(setups.get(i), plans))));
+      blocks.add(new Block.Figure(LayoutPicture.of(laidOut(setups.get(i)), PICTURE_WIDTH)));
     }
     return blocks;
+  }
+
+  private static String whoseDrills(Setup setup, List<PlanOnPaper> plans) {
+    List<String> whose = new ArrayList<>();
+    for (PlanOnPaper plan : plans) {
+      List<String> numbers = new ArrayList<>();
+      for (int i = 0; i < plan.drills().size(); i++) {
+        if (plan.drills().get(i).setup().equals(setup)) {
+          numbers.add(String.valueOf(i + 1));
+        }
+      }
+      if (!numbers.isEmpty()) {
+        String drills = (numbers.size() == 1 ? "drill " : "drills ") + String.join(", ", numbers);
+        whose.add(plans.size() == 1 ? drills : plan.dog() + ": " + drills);
+      }
+    }
+    return String.join("; ", whose);
   }
 
   private static Layout laidOut(Setup setup) {
@@ -74,28 +97,14 @@ public final class PlanLeaves {
             null));
   }
 
-  /** The setups in the order in which they are needed, and the numbers of the drills over each. */
-  private static Map<Setup, List<Integer>> setups(PlanOnPaper plan) {
-    Map<Setup, List<Integer>> setups = new LinkedHashMap<>();
-    for (int i = 0; i < plan.drills().size(); i++) {
-      setups.computeIfAbsent(plan.drills().get(i).setup(), _ -> new ArrayList<>()).add(i + 1);
-    }
-    return setups;
-  }
-
-  private static String drills(List<Integer> numbers) {
-    return (numbers.size() == 1 ? "drill " : "drills ")
-        + String.join(", ", numbers.stream().map(String::valueOf).toList());
-  }
-
-  private static List<Block> whatToDo(PlanOnPaper plan, Map<Setup, List<Integer>> setups) {
+  private static List<Block> whatToDo(PlanOnPaper plan, List<Setup> setups) {
     List<Block> blocks = new ArrayList<>();
     blocks.add(
         new Block.Facts(
             List.of(
                 new Block.Fact("Programme", plan.programme()),
                 new Block.Fact("In all", plan.reps() == 1 ? "1 rep" : plan.reps() + " reps"),
-                new Block.Fact("Plan", plan.plan()))));
+                new Block.Fact("Plan", plan.plan().isEmpty() ? "not recorded" : plan.plan()))));
     plan.notes().forEach(note -> blocks.add(Notices.of(note)));
     if (plan.drills().isEmpty()) {
       blocks.add(new Block.Paragraph("Nothing is planned for this session."));
@@ -111,8 +120,7 @@ public final class PlanLeaves {
     return blocks;
   }
 
-  private static Block.Table table(PlanOnPaper plan, Map<Setup, List<Integer>> setups) {
-    List<Setup> order = List.copyOf(setups.keySet());
+  private static Block.Table table(PlanOnPaper plan, List<Setup> setups) {
     List<List<String>> rows = new ArrayList<>();
     for (int i = 0; i < plan.drills().size(); i++) {
       PlanOnPaper.Drill drill = plan.drills().get(i);
@@ -120,7 +128,7 @@ public final class PlanLeaves {
           List.of(
               String.valueOf(i + 1),
               drill.words(),
-              String.valueOf(order.indexOf(drill.setup()) + 1),
+              String.valueOf(setups.indexOf(drill.setup()) + 1),
               String.valueOf(drill.reps()),
               drill.expectedClean() == null
                   ? ""
