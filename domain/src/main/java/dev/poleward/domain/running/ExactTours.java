@@ -32,7 +32,7 @@ final class ExactTours implements Tours {
     for (int poleSet = 0; poleSet < alone.length; poleSet++) {
       for (int set = 0; set < alone[poleSet].length; set++) {
         alone[poleSet][set] =
-            lesson.busy(poleSet, set) > lesson.seconds ? CANNOT : left(poleSet, Lesson.NONE, set);
+            lesson.busy(poleSet, set) > lesson.busyMax ? CANNOT : left(poleSet, Lesson.NONE, set);
       }
       together[poleSet] = poleSet == 0 ? alone[0] : dealt(together[poleSet - 1], alone[poleSet]);
     }

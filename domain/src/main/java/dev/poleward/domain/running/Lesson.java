@@ -14,6 +14,10 @@ final class Lesson {
   final Distances distances;
   final Pace pace;
   final int seconds;
+
+  /** For how long a pole set may be busy, without anybody waiting: at most as long as there is. */
+  final int busyMax;
+
   final int instructors;
 
   /** By setup and dog. */
@@ -44,6 +48,7 @@ final class Lesson {
       Distances distances,
       Pace pace,
       int seconds,
+      int busyMax,
       int instructors,
       int[][] turns,
       int[] stands,
@@ -55,6 +60,7 @@ final class Lesson {
     this.distances = distances;
     this.pace = pace;
     this.seconds = seconds;
+    this.busyMax = busyMax;
     this.instructors = instructors;
     this.turns = turns;
     this.turnsOver = Arrays.stream(turns).mapToInt(row -> Arrays.stream(row).sum()).toArray();

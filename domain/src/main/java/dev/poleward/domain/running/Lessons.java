@@ -40,7 +40,12 @@ final class Lessons {
     return rested;
   }
 
-  Chosen of(List<FairTurn> turns) {
+  /**
+   * The lesson of some turns.
+   *
+   * @param busyMax seconds for which a pole set may be busy
+   */
+  Chosen of(List<FairTurn> turns, int busyMax) {
     int[] used = turns.stream().mapToInt(FairTurn::setup).distinct().sorted().toArray();
     int[][] counts = new int[used.length][question.dogs().size()];
     for (FairTurn turn : turns) {
@@ -52,6 +57,7 @@ final class Lessons {
             distances.among(used),
             question.pace(),
             question.seconds(),
+            busyMax,
             question.instructors(),
             counts,
             stands(chosen),

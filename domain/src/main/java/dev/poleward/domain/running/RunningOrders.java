@@ -14,14 +14,17 @@ import java.util.Optional;
 public final class RunningOrders {
 
   private static final int LOOKS_MAX = 20_000;
-  private static final int LOOKS_MIN = 1_000;
+  private static final int LOOKS_MIN = 400;
 
   /** After so many looks at numbers of turns that are too many, each gets few, and some none. */
-  private static final int LOOKS_IN_ALL_MAX = 60_000;
+  private static final int LOOKS_IN_ALL_MAX = 45_000;
 
   private static final int SHAKES_MAX = 60;
   private static final int SHAKES_MIN = 4;
-  private static final int LEAPS = 30;
+  private static final int LEAPS = 12;
+
+  /** In so many steps pole sets are given less to do where dogs would not be through in time. */
+  private static final int SHARES = 4;
 
   private final RunningQuestion question;
   private final FairTurns fair;
@@ -52,7 +55,7 @@ public final class RunningOrders {
       if (order.isPresent()) {
         return order.get();
       }
-      int leap = looks < LOOKS_IN_ALL_MAX && isMost ? 1 : Math.max(1, count / LEAPS);
+      int leap = looks < LOOKS_IN_ALL_MAX ? 1 : Math.max(1, count / LEAPS);
       isMost &= leap == 1;
       count -= leap;
     }
@@ -69,7 +72,19 @@ public final class RunningOrders {
   /** Empty when no order was found in which the first so many turns are through in time. */
   private Optional<RunningOrder> made(int count) {
     List<FairTurn> turns = fair.turns().subList(0, count);
-    Lessons.Chosen chosen = lessons.of(turns);
+    int shares = question.poleSets().size() == 1 ? 1 : SHARES;
+    for (int share = shares; share > 0; share--) {
+      Optional<RunningOrder> order = made(turns, question.seconds() * share / shares);
+      if (order.isPresent()) {
+        return order;
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** The same, where no pole set may be busy for longer than that. */
+  private Optional<RunningOrder> made(List<FairTurn> turns, int busyMax) {
+    Lessons.Chosen chosen = lessons.of(turns, busyMax);
     Optional<? extends Tours> tours = tours(chosen.lesson());
     if (tours.isEmpty()) {
       return Optional.empty();
@@ -84,7 +99,7 @@ public final class RunningOrders {
       case TurnSearch.Outcome.Found found ->
           Optional.of(
               new WrittenOrder(question, chosen, turns)
-                  .of(tours.get(), found, leftOut(count), isMost));
+                  .of(tours.get(), found, leftOut(turns.size()), isMost));
       case TurnSearch.Outcome.Late _ -> {
         isMost &= tours.get() instanceof ExactTours;
         yield Optional.empty();
@@ -97,7 +112,7 @@ public final class RunningOrders {
   }
 
   private Optional<? extends Tours> tours(Lesson lesson) {
-    if (lesson.leastBusy() > lesson.poleSets() * lesson.seconds) {
+    if (lesson.leastBusy() > lesson.poleSets() * lesson.busyMax) {
       return Optional.empty();
     }
     if (lesson.setups() <= ExactTours.SETUPS_MAX) {

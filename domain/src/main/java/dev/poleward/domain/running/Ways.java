@@ -66,7 +66,7 @@ final class Ways {
 
   /** What it costs that a pole set is busy for longer than there is time. */
   long late(int poleSet, long setups) {
-    return FORBIDDEN * Math.max(0, lesson.busy(poleSet, setups) - lesson.seconds);
+    return FORBIDDEN * Math.max(0, lesson.busy(poleSet, setups) - lesson.busyMax);
   }
 
   static long bits(int... setups) {

@@ -49,6 +49,7 @@ final class EveryOrder {
   private final List<Setup> setups = new ArrayList<>();
   private List<List<Setup>> way = new ArrayList<>();
   private List<Due> taken = List.of();
+  private int busyMax;
   private long least;
   private final List<List<List<Setup>>> shortest = new ArrayList<>();
   private @Nullable Best best;
@@ -98,22 +99,32 @@ final class EveryOrder {
   private Best tried() {
     for (int count = due.size(); count > 0; count--) {
       taken = due.subList(0, count);
-      least = Long.MAX_VALUE;
-      shortest.clear();
-      best = null;
-      way = new ArrayList<>();
-      question.poleSets().forEach(_ -> way.add(new ArrayList<>()));
-      Set<Setup> wanted = new HashSet<>();
-      taken.forEach(each -> wanted.add(each.setup()));
-      layOut(0, wanted);
-      for (List<List<Setup>> tour : shortest) {
-        begin(tour);
-      }
-      if (best != null) {
-        return best;
+      // The largest of these parts of the time for which something ends in time.
+      List<Double> parts =
+          question.poleSets().size() == 1 ? List.of(1.0) : List.of(1.0, 0.75, 0.5, 0.25);
+      for (double part : parts) {
+        busyMax = (int) (question.seconds() * part);
+        tryAll();
+        if (best != null) {
+          return best;
+        }
       }
     }
     return new Best(0, 0, 0, 0, List.of(), List.of());
+  }
+
+  private void tryAll() {
+    least = Long.MAX_VALUE;
+    shortest.clear();
+    best = null;
+    way = new ArrayList<>();
+    question.poleSets().forEach(_ -> way.add(new ArrayList<>()));
+    Set<Setup> wanted = new HashSet<>();
+    taken.forEach(each -> wanted.add(each.setup()));
+    layOut(0, wanted);
+    for (List<List<Setup>> tour : shortest) {
+      begin(tour);
+    }
   }
 
   /** Extends the way on a pole set by every setup that is left, or goes on to the next pole set. */
@@ -153,7 +164,7 @@ final class EveryOrder {
         }
         stands = setup;
       }
-      if (busy > question.seconds()) {
+      if (busy > busyMax) {
         return;
       }
     }

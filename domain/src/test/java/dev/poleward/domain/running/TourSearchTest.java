@@ -78,6 +78,7 @@ class TourSearchTest {
         new Distances(between, first),
         new Pace(60, 30, 0),
         seconds,
+        seconds,
         poleSets,
         turns,
         none,

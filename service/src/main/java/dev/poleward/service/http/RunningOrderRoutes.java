@@ -23,7 +23,7 @@ final class RunningOrderRoutes {
   private final PlacedReps placed;
   private final Clock clock;
 
-  /** An order takes up to a second or two of a processor: one at a time for a club. */
+  /** An order takes up to some seconds of a processor: one at a time for a club. */
   private final Turns turns = new Turns();
 
   RunningOrderRoutes(Gate gate, Bodies bodies, ClubReads reads, PlacedReps placed, Clock clock) {
