@@ -9,6 +9,9 @@ interface Flavour {
   /** A line of text. */
   DomContent words(String text);
 
+  /** The same in a cell of a table, which is narrow. */
+  DomContent cell(String text);
+
   /** A picture with its description. */
   DomContent figure(Picture picture);
 }

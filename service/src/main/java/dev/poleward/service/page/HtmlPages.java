@@ -48,6 +48,11 @@ public final class HtmlPages {
       return text(text);
     }
 
+    @Override
+    public DomContent cell(String text) {
+      return text(text);
+    }
+
     /** As an image of its own, whose ids cannot meet those of another. */
     @Override
     public DomContent figure(Picture picture) {

@@ -89,6 +89,10 @@ final class Markup {
     return flavour.words(Printable.of(text));
   }
 
+  private DomContent cellWords(String text) {
+    return flavour.cell(Printable.of(text));
+  }
+
   private DomContent leaf(Leaf leaf) {
     return section(h1(words(leaf.title())), each(leaf.blocks(), this::block)).withClass("leaf");
   }
@@ -139,7 +143,7 @@ final class Markup {
         each(
             IntStream.range(0, columns.size()).boxed().toList(),
             i -> {
-              DomContent words = words(cells.get(i));
+              DomContent words = cellWords(cells.get(i));
               // On a phone the head stands before each cell.
               String head = columns.get(i).head();
               return i == 0

@@ -24,6 +24,12 @@ public final class PdfPages {
   /** Between the margins of A4, in pixels of CSS. */
   private static final double PAPER_WIDTH = 686;
 
+  /** Of the narrowest cell that a name may stand in, likewise. */
+  private static final double CELL_WIDTH = 116;
+
+  /** Two pictures with their headings find room on a page. */
+  private static final double FIGURE_HEIGHT_MAX = 450;
+
   private final Studio studio;
   private final String style = PageStyle.read("page.css") + PageStyle.read("print.css");
 
@@ -46,7 +52,16 @@ public final class PdfPages {
     /** Text that our letters lack is painted, with the machine's if it has any. */
     @Override
     public DomContent words(String text) {
-      return Studio.canWrite(text) ? text(text) : object(Studio.painted(text), text);
+      return within(text, PAPER_WIDTH);
+    }
+
+    @Override
+    public DomContent cell(String text) {
+      return within(text, CELL_WIDTH);
+    }
+
+    private DomContent within(String text, double width) {
+      return Studio.canWrite(text) ? text(text) : object(Studio.painted(text, width), text);
     }
 
     @Override
@@ -56,7 +71,9 @@ public final class PdfPages {
 
     /** As large as it is drawn, where the paper is wide enough. */
     private DomContent object(Picture picture, String inWords) {
-      double fit = Math.min(1, PAPER_WIDTH / (picture.width() * picture.scale()));
+      double wide = picture.width() * picture.scale();
+      double high = picture.height() * picture.scale();
+      double fit = Math.min(1, Math.min(PAPER_WIDTH / wide, FIGURE_HEIGHT_MAX / high));
       String name = "picture-" + pictures.size();
       pictures.put(name, picture);
       return rawHtml(
@@ -66,8 +83,8 @@ public final class PdfPages {
               Press.PICTURE,
               name,
               j2html.utils.EscapeUtil.escape(inWords),
-              picture.width() * picture.scale() * fit,
-              picture.height() * picture.scale() * fit));
+              wide * fit,
+              high * fit));
     }
   }
 }

@@ -5,15 +5,14 @@ import java.util.List;
 /** A text as a picture, for paper whose letters cannot write it. */
 final class PaintedText {
 
-  private static final double WIDTH_MAX = 480;
   private static final int LINES_MAX = 4;
   private static final Type TYPE = Type.TEXT;
 
   private PaintedText() {}
 
-  static Picture of(String text, Lettering lettering) {
+  static Picture of(String text, double width, Lettering lettering) {
     Sheet sheet = new Sheet(lettering);
-    List<String> lines = Lines.cut(lettering, text, WIDTH_MAX, TYPE, LINES_MAX);
+    List<String> lines = Lines.cut(lettering, text, width, TYPE, LINES_MAX);
     double widest = 1;
     double y = 0;
     for (String line : lines) {

@@ -50,9 +50,9 @@ public final class Studio {
     return lettering().knows(text);
   }
 
-  /** A text for which our letters are not enough, as a picture. */
-  public static Picture painted(String text) {
-    return PaintedText.of(text, lettering());
+  /** A text for which our letters are not enough, as a picture no wider than that. */
+  public static Picture painted(String text, double width) {
+    return PaintedText.of(text, width, lettering());
   }
 
   private Optional<byte[]> inTurn(Supplier<byte[]> work) {

@@ -16,6 +16,8 @@ import dev.poleward.domain.record.EntityRef;
 import dev.poleward.domain.record.References;
 import dev.poleward.domain.record.Sealed;
 import dev.poleward.service.journal.Entry;
+import dev.poleward.service.page.HtmlPages;
+import dev.poleward.service.page.PdfPages;
 import dev.poleward.service.projection.FoldedRows;
 import dev.poleward.service.projection.HistoryEntries;
 import java.nio.charset.StandardCharsets;
@@ -216,7 +218,8 @@ class EveryReadTest {
       }
       for (Map<String, String> inPath : inPaths(route, club, events)) {
         for (String form : forms(route, pictures)) {
-          List<String> shown = form.equals(Pictures.PNG) ? painted : views;
+          boolean dear = form.equals(Pictures.PNG) || form.equals(PdfPages.PDF);
+          List<String> shown = dear ? painted : views;
           for (String query : queries(route, shown, limit, form)) {
             AskedRead read = new AskedRead(route, inPath, query, form, parts.hostKey());
             answers.put(route.path() + " " + read, told(read));
@@ -228,7 +231,11 @@ class EveryReadTest {
   }
 
   private static List<String> forms(Routes.Known route, boolean pictures) {
-    return route.forms().stream().filter(form -> pictures || !form.startsWith("image/")).toList();
+    return route.forms().stream().filter(form -> pictures || !isPainted(form)).toList();
+  }
+
+  private static boolean isPainted(String form) {
+    return form.startsWith("image/") || form.equals(HtmlPages.HTML) || form.equals(PdfPages.PDF);
   }
 
   private static List<String> views(Random random) {
@@ -238,8 +245,9 @@ class EveryReadTest {
   }
 
   private static final String REPORT = "/classes/{class}/report";
+  private static final String PACK = "/field-pack";
   private static final Set<String> WITHOUT_VIEW =
-      Set.of("/events", "/events/{event}", "/digest", "/access-keys");
+      Set.of("/events", "/events/{event}", "/digest", "/access-keys", PACK);
   private static final Set<String> SINGLE =
       Set.of(
           "/digest",
@@ -256,10 +264,14 @@ class EveryReadTest {
           "/dogs/{dog}/goals",
           "/dogs/{dog}/trials",
           "/dogs/{dog}/season",
+          PACK,
           REPORT);
 
   /** Long enough for all that is generated, up to the day that the view ends with. */
   private static final String REPORT_FROM = "from=2026-02-20";
+
+  /** A class that generated histories speak of, after all of it happened. */
+  private static final String PACK_OF = "class=c-1&date=2026-03-06";
 
   /** Pictures take longer to paint than anything else, so few histories ask for them. */
   private static final int HISTORIES_TO_A_PICTURE = 25;
@@ -277,12 +289,13 @@ class EveryReadTest {
     return queries.stream()
         .map(query -> below.equals("/suspected-duplicates") ? with(query, "within=120") : query)
         .map(query -> below.equals(REPORT) ? with(query, REPORT_FROM) : query)
+        .map(query -> below.equals(PACK) ? with(query, PACK_OF) : query)
         .map(query -> list ? with(query, "limit=" + items) : query)
         .flatMap(
             query ->
                 form.startsWith("image/")
                     ? PICTURES.getOrDefault(below, List.of("")).stream()
-                        .map(picture -> with(query, picture + "&width=320"))
+                        .map(picture -> with(query, with(picture, "width=320")))
                     : Stream.of(query))
         .toList();
   }
