@@ -16,6 +16,7 @@ import dev.poleward.domain.record.PlacedRep;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -25,8 +26,9 @@ import org.jspecify.annotations.Nullable;
 /**
  * How many of its next reps of a drill a dog can be expected to run clean: what it did lately, put
  * into a {@link CleanModel} of the angle on either side, the lead-in, the handling, the number of
- * gaps, and how far the dog has come since; a drill may lie a little beside the model, as its own
- * reps show. With no reps at all it is what is expected of any dog. Immutable.
+ * gaps, and how much of each it had {@link Practice practised} by then; a drill may lie a little
+ * beside the model, as its own reps show. With no reps at all it is what is expected of any dog.
+ * Immutable.
  *
  * <p>Marks: all constants are common practice [C], set so that simulated dogs do what is expected
  * of them ({@code PlansAgainstFixedOrder}).
@@ -37,7 +39,7 @@ public final class CleanForecast implements ExpectedClean {
   static final int REPS_MAX = 1_000;
 
   /** Days before the dog's last rep after which a rep counts half: it has learned since. */
-  static final double HALF_LIFE_DAYS = 10;
+  static final double HALF_LIFE_DAYS = 30;
 
   /** So many reps, one after the other, count as of one age. */
   private static final int REPS_ALIKE = 10;
@@ -64,20 +66,25 @@ public final class CleanForecast implements ExpectedClean {
       Manoeuvre manoeuvre,
       @Nullable DogSide dogSide) {
 
-    double[] traits() {
-      return Traits.of(poles, leadIn, step, angle.side(), angle.size(), manoeuvre, dogSide);
+    double[] traits(Practice practice) {
+      return Traits.of(poles, leadIn, step, angle, manoeuvre, dogSide, practice);
     }
   }
 
-  /** Weighted reps. */
-  private record Seen(double clean, double missed) {
+  /** Weighted reps that were run at about one time, and what the dog brought to them then. */
+  private static final class Seen {
 
-    Seen with(boolean isClean, double weight) {
-      return isClean ? new Seen(clean + weight, missed) : new Seen(clean, missed + weight);
+    private final double[] traits;
+    private double clean;
+    private double missed;
+
+    Seen(double[] traits) {
+      this.traits = traits;
     }
 
-    Seen with(Seen other) {
-      return new Seen(clean + other.clean, missed + other.missed);
+    void add(boolean isClean, double weight) {
+      clean += isClean ? weight : 0;
+      missed += isClean ? 0 : weight;
     }
 
     double reps() {
@@ -87,11 +94,14 @@ public final class CleanForecast implements ExpectedClean {
 
   private final CleanModel model;
   private final Map<Cell, Map<Integer, Seen>> seen;
+  private final Practice practice;
   private final double faded;
 
-  private CleanForecast(CleanModel model, Map<Cell, Map<Integer, Seen>> seen, double faded) {
+  private CleanForecast(
+      CleanModel model, Map<Cell, Map<Integer, Seen>> seen, Practice practice, double faded) {
     this.model = model;
     this.seen = seen;
+    this.practice = practice;
     this.faded = faded;
   }
 
@@ -106,8 +116,10 @@ public final class CleanForecast implements ExpectedClean {
     List<PlacedRep> latest =
         telling.subList(Math.max(0, telling.size() - REPS_MAX), telling.size());
     Map<Cell, Map<Integer, Seen>> seen = new LinkedHashMap<>();
+    Practice practice = new Practice();
+    telling.subList(0, telling.size() - latest.size()).forEach(rep -> practise(practice, rep));
     if (latest.isEmpty()) {
-      return new CleanForecast(CleanModel.OF_ANY_DOG, seen, 0);
+      return new CleanForecast(CleanModel.OF_ANY_DOG, seen, practice, 0);
     }
     Instant last = latest.getLast().moment().time();
     int since = latest.size();
@@ -116,32 +128,35 @@ public final class CleanForecast implements ExpectedClean {
       Cell cell = cell(rep);
       if (cell != null) {
         double weight = StrictMath.pow(0.5, days(rep.moment().time(), last) / HALF_LIFE_DAYS);
+        int age = since / REPS_ALIKE;
         seen.computeIfAbsent(cell, _ -> new TreeMap<>())
-            .merge(
-                since / REPS_ALIKE,
-                new Seen(0, 0).with(rep.outcome() == Outcome.CLEAN, weight),
-                Seen::with);
+            .computeIfAbsent(age, _ -> new Seen(Traits.aged(cell.traits(practice), repsSince(age))))
+            .add(rep.outcome() == Outcome.CLEAN, weight);
+        practise(practice, rep);
       }
     }
     List<CleanModel.Group> groups = new ArrayList<>();
-    seen.forEach((cell, ages) -> addGroups(groups, cell, ages));
-    return new CleanForecast(CleanModel.fitted(groups), seen, faded(days(last, agedTo)));
+    seen.values().forEach(ages -> addGroups(groups, ages.values()));
+    return new CleanForecast(CleanModel.fitted(groups), seen, practice, faded(days(last, agedTo)));
+  }
+
+  private static void practise(Practice practice, PlacedRep rep) {
+    Cell cell = cell(rep);
+    if (cell != null) {
+      practice.ran(cell.angle, cell.manoeuvre, cell.leadIn, rep.outcome() == Outcome.CLEAN);
+    }
   }
 
   /**
    * Many reps of one drill say less of the others than as many of several: drills differ. (The
    * weight of a share with a variance between drills, in logits, at a share of 0.8.)
    */
-  private static void addGroups(List<CleanModel.Group> groups, Cell cell, Map<Integer, Seen> ages) {
-    double reps = ages.values().stream().mapToDouble(Seen::reps).sum();
+  private static void addGroups(List<CleanModel.Group> groups, Collection<Seen> ages) {
+    double reps = ages.stream().mapToDouble(Seen::reps).sum();
     double weight = 1 / (1 + reps * 0.8 * 0.2 * DRILLS_DIFFER * DRILLS_DIFFER);
-    ages.forEach(
-        (age, of) ->
-            groups.add(
-                new CleanModel.Group(
-                    Traits.aged(cell.traits(), repsSince(age)),
-                    weight * of.clean,
-                    weight * of.missed)));
+    for (Seen of : ages) {
+      groups.add(new CleanModel.Group(of.traits, weight * of.clean, weight * of.missed));
+    }
   }
 
   private static int repsSince(int age) {
@@ -195,24 +210,27 @@ public final class CleanForecast implements ExpectedClean {
   /** Expected share of clean reps with 95% limits. */
   public Estimate expected(Drill drill) {
     Cell cell = cell(drill, drill.handling().dogSide());
-    double[] traits = cell.traits();
-    double expected = model.logit(traits) - faded;
-    double variance = model.variance(traits) + DRILLS_DIFFER * DRILLS_DIFFER;
-    Map<Integer, Seen> own = seen.getOrDefault(cell, Map.of());
+    double[] traits = cell.traits(practice);
+    double fresh = model.logit(traits);
+    double expected = fresh - faded;
+    double ofModel = model.variance(traits);
+    double variance = ofModel + DRILLS_DIFFER * DRILLS_DIFFER;
+    Collection<Seen> own = seen.getOrDefault(cell, Map.of()).values();
     double logit = expected;
     double precision = 1 / variance;
     for (int step = 0; step < STEPS; step++) {
       double slope = (expected - logit) / variance;
       precision = 1 / variance;
-      for (Map.Entry<Integer, Seen> each : own.entrySet()) {
-        double then = logit + model.sinceThen(Traits.age(repsSince(each.getKey())));
-        double share = CleanModel.chance(then);
-        slope += each.getValue().clean - each.getValue().reps() * share;
-        precision += each.getValue().reps() * share * (1 - share);
+      for (Seen each : own) {
+        double share = CleanModel.chance(logit + model.logit(each.traits) - fresh);
+        slope += each.clean - each.reps() * share;
+        precision += each.reps() * share * (1 - share);
       }
       logit += Math.max(-1, Math.min(1, slope / precision));
     }
-    double half = Confidence.OF_95_PERCENT.z() / Math.sqrt(precision);
+    // The model has seen the drill's own reps already: they only tell how far it lies beside it.
+    double beside = 1 / (precision - 1 / variance + 1 / (DRILLS_DIFFER * DRILLS_DIFFER));
+    double half = Confidence.OF_95_PERCENT.z() * Math.sqrt(ofModel + beside);
     return new Estimate(
         bounded(CleanModel.chance(logit)),
         CleanModel.chance(logit - half),

@@ -47,21 +47,57 @@ final class CleanModel {
     double[] precision = precision(Traits.deviation());
     double[] weights = expected.clone();
     SquareRoot root = curvature(groups, weights, precision);
+    double height = height(groups, weights, expected, precision);
     for (int step = 0; step < STEPS_MAX; step++) {
       double[] move = root.solved(slope(groups, weights, expected, precision));
       double farthest = 0;
-      for (int i = 0; i < move.length; i++) {
-        // The penalised likelihood is concave, but whole steps from far away may overshoot.
-        double by = Math.max(-1, Math.min(1, move[i]));
-        weights[i] += by;
-        farthest = Math.max(farthest, Math.abs(by));
+      for (double each : move) {
+        farthest = Math.max(farthest, Math.abs(each));
       }
+      double[] next = moved(weights, move, 1);
+      double reached = height(groups, next, expected, precision);
+      // The penalised likelihood is concave, but whole steps from far away may overshoot.
+      double part = 1;
+      while (reached < height && part > SETTLED) {
+        part /= 2;
+        next = moved(weights, move, part);
+        reached = height(groups, next, expected, precision);
+      }
+      if (reached < height) {
+        break;
+      }
+      weights = next;
+      height = reached;
       root = curvature(groups, weights, precision);
-      if (farthest < SETTLED) {
+      if (farthest * part < SETTLED) {
         break;
       }
     }
     return new CleanModel(weights, root);
+  }
+
+  private static double[] moved(double[] from, double[] move, double part) {
+    double[] to = from.clone();
+    for (int i = 0; i < to.length; i++) {
+      to[i] += part * move[i];
+    }
+    return to;
+  }
+
+  private static double height(
+      List<Group> groups, double[] weights, double[] expected, double[] precision) {
+    double height = 0;
+    for (int i = 0; i < weights.length; i++) {
+      double off = weights[i] - expected[i];
+      height -= precision[i] * off * off / 2;
+    }
+    for (Group group : groups) {
+      double logit = dot(weights, group.traits);
+      double small = StrictMath.log1p(StrictMath.exp(-Math.abs(logit)));
+      height -= group.clean * (small + Math.max(0, -logit));
+      height -= group.missed * (small + Math.max(0, logit));
+    }
+    return height;
   }
 
   private static double[] precision(double[] deviation) {
@@ -111,11 +147,6 @@ final class CleanModel {
   /** The expected logit. */
   double logit(double[] traits) {
     return dot(weights, traits);
-  }
-
-  /** By how many logits the dog was worse at that age of a rep. */
-  double sinceThen(double age) {
-    return weights[Traits.AGE] * age;
   }
 
   /** The variance of the logit. */

@@ -4,33 +4,79 @@ import dev.poleward.domain.layout.EntrySide;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
-/** How a session is shared out among the rungs that have their turn. */
-final class Parts {
+/**
+ * How a session is shared out among the rungs that have their turn.
+ *
+ * @param tests rungs that can be expected to pass, the easiest first
+ * @param lessons rungs that are come nearer to, the entry sides in turn
+ */
+record Parts(List<Part> tests, List<Part> lessons) {
 
-  /** No stepping stone is harder than that, whatever the rest of the session makes up for [C]. */
-  private static final double STONE_MIN = 0.6;
+  /** What lessons are to be expected to come to, where tests beside them make up for it [C]. */
+  private static final double LESSON = 0.76;
 
-  private static final double STONE_MAX = 0.9;
+  /** So many rungs are come nearer to in one session: one on either side [C]. */
+  private static final int LESSONS_MAX = 2;
 
-  private Parts() {}
+  /** For a miss that does not decide. */
+  private static final int SPARE = 1;
 
-  /** For so many reps, the easiest first; no rung has more than half of them. */
-  static List<Part> of(List<Work> work, int reps) {
-    List<Part> parts = new ArrayList<>();
+  /** Keeps the parts from changing. */
+  Parts {
+    tests = List.copyOf(tests);
+    lessons = List.copyOf(lessons);
+  }
+
+  /**
+   * As few reps of tests as pay for what is learned beside them, so that some are left for the next
+   * session: a session without any has to learn at what is nearly known, which teaches little.
+   *
+   * @param all what is decided soonest first
+   * @param surplus what the session's expected share is above the floor already, in clean reps
+   */
+  static Parts of(List<Work> all, int reps, double surplus, double floor) {
+    List<Work> work = stayingInStage(all);
+    List<Work> learners =
+        alternating(work.stream().filter(each -> !each.isReady()).toList()).stream()
+            .limit(LESSONS_MAX)
+            .toList();
+    List<Part> tests = new ArrayList<>();
+    double have = surplus;
     int left = reps;
-    int half = Math.max(2, reps / 2);
-    for (Work each : alternating(stayingInStage(work))) {
-      boolean test = new Part(each, 1).isTest();
-      int most = test ? each.standing().judgement().cleanRepsToDecide() + 1 : half;
-      int own = Math.min(left, Math.min(half, most));
+    for (Work test : work.stream().filter(Work::isReady).toList()) {
+      int most = test.standing().judgement().cleanRepsToDecide() + SPARE;
+      int own = 0;
+      while (own < most && left > 0 && (learners.isEmpty() || have < left * (floor - LESSON))) {
+        own++;
+        left--;
+        have += test.expected() - floor;
+      }
       if (own > 0) {
-        parts.add(new Part(each, own));
-        left -= own;
+        tests.add(new Part(test, own));
       }
     }
-    parts.sort(Comparator.comparingDouble(part -> -part.work().expected()));
+    tests.sort(Comparator.comparingDouble(part -> -part.work().expected()));
+    return new Parts(tests, shared(learners, left));
+  }
+
+  /** What comes first. */
+  Optional<Work> first() {
+    return Stream.of(tests, lessons).flatMap(List::stream).map(Part::work).findFirst();
+  }
+
+  private static List<Part> shared(List<Work> learners, int reps) {
+    List<Part> parts = new ArrayList<>();
+    int count = learners.size();
+    for (int i = 0; i < count; i++) {
+      int own = reps / count + (i < reps % count ? 1 : 0);
+      if (own > 0) {
+        parts.add(new Part(learners.get(i), own));
+      }
+    }
     return parts;
   }
 
@@ -60,25 +106,5 @@ final class Parts {
 
   private static Work onOtherSide(List<Work> left, @Nullable EntrySide last) {
     return left.stream().filter(work -> work.side() != last).findFirst().orElse(left.getFirst());
-  }
-
-  /**
-   * What stepping stones may be expected to come to: so hard that the session as a whole keeps to
-   * the programme's floor, for what is neither too easy nor too hard teaches most.
-   */
-  static double shareOfStones(List<Part> parts, List<PlanBlock> before, double floor) {
-    double surplus = 0;
-    int stones = 0;
-    for (PlanBlock block : before) {
-      surplus += block.reps() * (block.expected().value() - floor);
-    }
-    for (Part part : parts) {
-      if (part.isTest()) {
-        surplus += part.reps() * (part.work().expected() - floor);
-      } else {
-        stones += part.reps();
-      }
-    }
-    return stones == 0 ? floor : Math.max(STONE_MIN, Math.min(STONE_MAX, floor - surplus / stones));
   }
 }

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Makes a session. What slips or is due is refreshed; then two or more rungs are worked on, the
@@ -20,8 +21,14 @@ import java.util.Optional;
  */
 public final class Planner {
 
-  private static final int REFRESHER_REPS = 2;
+  private static final int REFRESHER_REPS = 1;
   private static final int MENDING_REPS = 4;
+
+  /** So many reps of one lesson at most, before the other side has its turn [C]. */
+  private static final int LESSON_REPS = 4;
+
+  /** No lesson is harder than that, whatever the rest of the session makes up for [C]. */
+  private static final double LESSON_MIN = 0.62;
 
   /** Refreshers and what is mended take at most one rep in so many [C]. */
   private static final int REFRESHERS_ONE_IN = 4;
@@ -63,13 +70,28 @@ public final class Planner {
   private SessionPlan plan() {
     List<Work> work = Work.of(dog, ground, forecast);
     room.keepOne();
-    begin(Parts.of(work, room.reps()));
+    begin(parts(work));
     refresh();
-    List<Part> parts = Parts.of(work, room.reps());
-    work(parts);
+    Parts parts = parts(work);
+    parts.tests().forEach(this::test);
+    learn(parts.lessons());
     room.useKept();
-    end(parts);
+    end();
     return new SessionPlan(blocks);
+  }
+
+  private Parts parts(List<Work> work) {
+    return Parts.of(work, room.reps(), surplus(), dog.programme().cleanFloor());
+  }
+
+  /** By how much the session is above its floor so far, its end included, in clean reps. */
+  private double surplus() {
+    double floor = dog.programme().cleanFloor();
+    double surplus = dog.programme().cleanTarget() - floor;
+    for (PlanBlock block : blocks) {
+      surplus += block.reps() * (block.expected().value() - floor);
+    }
+    return surplus;
   }
 
   private boolean isAsGoodAsSolid(double expected) {
@@ -77,38 +99,38 @@ public final class Planner {
   }
 
   /** Something solid, unless what comes first goes as well as that; what slips never does. */
-  private void begin(List<Part> parts) {
+  private void begin(Parts parts) {
     if (!refreshers.isEmpty() && repsForRefreshers() > 0) {
       NextRung first = refreshers.getFirst();
       List<Drill> drills = ground.allowed(first.standing());
       if (first.why() == NextRung.Reason.SLIPPING || !isAsGoodAsSolid(forecast.share(drills))) {
         warmUpFor(drills.getFirst());
       }
-    } else if (!parts.isEmpty() && !isAsGoodAsSolid(parts.getFirst().work().expected())) {
-      warmUpFor(parts.getFirst().work().drills().getFirst());
+    } else {
+      parts
+          .first()
+          .map(Work::drills)
+          .filter(drills -> reliable(drills).isEmpty())
+          .ifPresent(drills -> warmUpFor(drills.getFirst()));
     }
   }
 
+  private Optional<Drill> reliable(List<Drill> drills) {
+    return drills.stream().filter(drill -> isAsGoodAsSolid(forecast.share(drill))).findFirst();
+  }
+
   private void warmUpFor(Drill first) {
-    solid.near(first).ifPresent(drill -> add(drill, 1, PlanBlock.Purpose.WARM_UP));
+    solid.reliableNear(first).ifPresent(drill -> add(drill, 1, PlanBlock.Purpose.WARM_UP));
   }
 
   private int repsForRefreshers() {
     return ground.limits().reps() / REFRESHERS_ONE_IN;
   }
 
-  private void end(List<Part> parts) {
-    if (blocks.isEmpty() || isAsGoodAsSolid(blocks.getLast().expected().value())) {
-      return;
-    }
-    Optional<Part> easy =
-        parts.stream().filter(part -> isAsGoodAsSolid(part.work().expected())).findFirst();
-    if (easy.isPresent()) {
-      Work work = easy.get().work();
-      add(work.of(nearest(work.drills())), 1, PlanBlock.Purpose.FINISH);
-    } else {
+  private void end() {
+    if (!blocks.isEmpty() && !isAsGoodAsSolid(blocks.getLast().expected().value())) {
       solid
-          .near(blocks.getLast().drill().drill())
+          .reliableNear(blocks.getLast().drill().drill())
           .ifPresent(drill -> add(drill, 1, PlanBlock.Purpose.FINISH));
     }
   }
@@ -126,15 +148,21 @@ public final class Planner {
     }
   }
 
-  private void work(List<Part> parts) {
-    double share = Parts.shareOfStones(parts, blocks, dog.programme().cleanFloor());
-    SteppingStone stones = new SteppingStone(dog, forecast);
-    for (Part part : parts) {
-      if (part.isTest()) {
-        test(part);
-      } else {
-        Drill stone = stones.towards(nearest(part.work().drills()), share);
-        add(part.work().of(stone), part.reps(), PlanBlock.Purpose.WORK);
+  /** A few reps of each, the entry sides in turn, as hard as the session can afford. */
+  private void learn(List<Part> parts) {
+    Lessons lessons = new Lessons(forecast, new SteppingStone(dog, forecast));
+    int left = parts.stream().mapToInt(Part::reps).sum();
+    int most = parts.stream().mapToInt(Part::reps).max().orElse(0);
+    int rounds = Math.ceilDiv(most, LESSON_REPS);
+    for (int round = 0; round < rounds; round++) {
+      for (Part part : parts) {
+        int reps = part.reps() / rounds + (round < part.reps() % rounds ? 1 : 0);
+        if (reps > 0) {
+          double share = dog.programme().cleanFloor() - surplus() / left;
+          Drill lesson = lessons.towards(part.work(), Math.max(LESSON_MIN, share), last());
+          add(part.work().of(lesson), reps, PlanBlock.Purpose.WORK);
+          left -= reps;
+        }
       }
     }
   }
@@ -142,7 +170,7 @@ public final class Planner {
   /** Every handling in turn, so that none is missing when the test is through. */
   private void test(Part part) {
     List<Drill> drills = new ArrayList<>(part.work().drills());
-    Drill first = nearest(drills);
+    Drill first = blocks.isEmpty() ? reliable(drills).orElse(nearest(drills)) : nearest(drills);
     for (int rep = 0; rep < part.reps(); rep++) {
       Drill drill = rep == 0 ? first : drills.getFirst();
       drills.remove(drill);
@@ -160,6 +188,10 @@ public final class Planner {
                 Comparator.comparingInt(
                     drill -> OneChange.between(drill, blocks.getLast().drill().drill())))
             .orElseThrow();
+  }
+
+  private @Nullable Drill last() {
+    return blocks.isEmpty() ? null : blocks.getLast().drill().drill();
   }
 
   /** Adds as many reps as still fit. */

@@ -6,6 +6,7 @@ import dev.poleward.domain.layout.EntryAngle;
 import dev.poleward.domain.layout.EntrySide;
 import dev.poleward.domain.programme.Drill;
 import dev.poleward.domain.programme.Rung;
+import java.util.Optional;
 
 /**
  * The way to a rung that is still too far: the same drill from a smaller angle, between what the
@@ -14,8 +15,8 @@ import dev.poleward.domain.programme.Rung;
  */
 final class SteppingStone {
 
-  /** Degrees from stone to stone: a quarter of an hour on the clock [C]. */
-  static final double STEP_DEGREES = 7.5;
+  /** Degrees from stone to stone: half a quarter of an hour on the clock [C]. */
+  static final double STEP_DEGREES = 3.75;
 
   private static final double SLIVER = 1e-6;
 
@@ -29,15 +30,25 @@ final class SteppingStone {
 
   /** The largest angle from which that share can be expected, or else the smallest there is. */
   Drill towards(Drill drill, double share) {
-    double size = drill.rung().size();
     double behind = behind(drill);
     Drill stone = drill;
-    for (double angle = size - STEP_DEGREES;
+    for (double angle = drill.rung().size() - STEP_DEGREES;
         angle > behind + SLIVER && forecast.share(stone) < share;
         angle -= STEP_DEGREES) {
       stone = from(drill, angle);
     }
     return stone;
+  }
+
+  /** The hardest on the way from which at least that share can be expected. */
+  Optional<Drill> hardest(Drill drill, double share) {
+    for (double angle = drill.rung().size(); angle > SLIVER; angle -= STEP_DEGREES) {
+      Drill stone = from(drill, angle);
+      if (forecast.share(stone) >= share) {
+        return Optional.of(stone);
+      }
+    }
+    return Optional.empty();
   }
 
   private static Drill from(Drill drill, double size) {

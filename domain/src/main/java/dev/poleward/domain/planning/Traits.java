@@ -3,7 +3,7 @@ package dev.poleward.domain.planning;
 import dev.poleward.domain.event.BackChainStep;
 import dev.poleward.domain.event.DogSide;
 import dev.poleward.domain.event.Manoeuvre;
-import dev.poleward.domain.layout.EntrySide;
+import dev.poleward.domain.layout.EntryAngle;
 import dev.poleward.domain.layout.LeadIn;
 import org.jspecify.annotations.Nullable;
 
@@ -35,11 +35,35 @@ final class Traits {
   private static final int GAP_ANGLE = POLE_ANGLE + PIECES;
   private static final int MANOEUVRES = GAP_ANGLE + PIECES;
 
-  /** How many numbers there are. */
-  static final int COUNT = MANOEUVRES + Manoeuvre.values().length;
+  /** What practice at the angle has brought: soon, in the long run, and the more the farther. */
+  private static final int POLE_PRACTICE = MANOEUVRES + Manoeuvre.values().length;
 
-  /** Logits lost over one piece of the way. */
-  static final double FALL = -0.8;
+  private static final int GAP_PRACTICE = POLE_PRACTICE + 3;
+
+  /**
+   * What is still strange about a manoeuvre, a jump and a tunnel; and what all reps have brought.
+   */
+  private static final int STRANGE_MANOEUVRE = GAP_PRACTICE + 3;
+
+  private static final int STRANGE_JUMP = STRANGE_MANOEUVRE + 1;
+  private static final int STRANGE_TUNNEL = STRANGE_JUMP + 1;
+  private static final int PRACTICE_IN_ALL = STRANGE_TUNNEL + 1;
+
+  /** How many numbers there are. */
+  static final int COUNT = PRACTICE_IN_ALL + 1;
+
+  /** Logits lost over one piece of the way, before anything is practised. */
+  static final double FALL = -1.5;
+
+  /** Clean reps after which about two thirds of something have come. */
+  private static final double REPS_SOON = 12;
+
+  private static final double REPS_IN_THE_LONG_RUN = 60;
+  private static final double REPS_UNTIL_FAMILIAR = 30;
+  private static final double REPS_IN_ALL = 150;
+
+  /** Beyond 90 degrees there is more to be learned. */
+  private static final double FAR_DEGREES = 90;
 
   private static final int REPS_SINCE_MAX = 300;
   private static final double REPS_OF_AGE = 100;
@@ -52,7 +76,7 @@ final class Traits {
   /** Logits expected of each number. */
   static double[] expected() {
     double[] mean = new double[COUNT];
-    mean[BASE] = 0.9;
+    mean[BASE] = 0.8;
     for (int piece = 0; piece < PIECES; piece++) {
       mean[POLE_ANGLE + piece] = FALL;
       mean[GAP_ANGLE + piece] = FALL;
@@ -61,7 +85,16 @@ final class Traits {
     mean[WRAP] = -0.3;
     mean[TUNNEL] = -0.7;
     mean[GAPS] = -0.5;
-    mean[AGE] = -3;
+    mean[AGE] = -0.5;
+    for (int side : new int[] {POLE_PRACTICE, GAP_PRACTICE}) {
+      mean[side] = 1.6;
+      mean[side + 1] = 1.6;
+      mean[side + 2] = 2.5;
+    }
+    mean[STRANGE_MANOEUVRE] = -0.4;
+    mean[STRANGE_JUMP] = -0.3;
+    mean[STRANGE_TUNNEL] = -0.5;
+    mean[PRACTICE_IN_ALL] = 1.5;
     for (Manoeuvre manoeuvre : Manoeuvre.values()) {
       mean[MANOEUVRES + manoeuvre.ordinal()] = strangeness(manoeuvre);
     }
@@ -86,7 +119,13 @@ final class Traits {
     }
     deviation[BASE] = 1.2;
     deviation[DOG_SIDE] = 0.3;
-    deviation[AGE] = 0.6;
+    deviation[AGE] = 0.3;
+    for (int angle = POLE_ANGLE; angle < MANOEUVRES; angle++) {
+      deviation[angle] = 0.8;
+    }
+    for (int practice = POLE_PRACTICE; practice < COUNT; practice++) {
+      deviation[practice] = 0.6;
+    }
     deviation[MANOEUVRES + Manoeuvre.ALONGSIDE.ordinal()] = 0.2;
     return deviation;
   }
@@ -108,30 +147,44 @@ final class Traits {
    *
    * @param step null without a jump
    * @param dogSide null where it is not said
+   * @param practice that the dog brought to it
    */
   static double[] of(
       int poles,
       LeadIn leadIn,
       @Nullable BackChainStep step,
-      EntrySide side,
-      double size,
+      EntryAngle angle,
       Manoeuvre manoeuvre,
-      @Nullable DogSide dogSide) {
+      @Nullable DogSide dogSide,
+      Practice practice) {
     double[] traits = new double[COUNT];
     traits[BASE] = 1;
-    switch (side) {
-      case POLE -> fall(traits, POLE_ANGLE, size);
-      case GAP -> fall(traits, GAP_ANGLE, size);
+    switch (angle.side()) {
+      case POLE -> {
+        fall(traits, POLE_ANGLE, angle.size());
+        practised(traits, POLE_PRACTICE, practice.at(angle), angle.size(), 1);
+      }
+      case GAP -> {
+        fall(traits, GAP_ANGLE, angle.size());
+        practised(traits, GAP_PRACTICE, practice.at(angle), angle.size(), 1);
+      }
       case BOTH -> {
-        // Straight on is what the base says.
+        practised(traits, POLE_PRACTICE, practice.at(angle), 0, 0.5);
+        practised(traits, GAP_PRACTICE, practice.at(angle), 0, 0.5);
       }
     }
     switch (leadIn) {
       case NONE -> {
         // Nothing to come from.
       }
-      case TUNNEL -> traits[TUNNEL] = 1;
+      case TUNNEL -> {
+        traits[TUNNEL] = 1;
+        traits[STRANGE_TUNNEL] = strange(practice.from(leadIn));
+      }
       case JUMP -> {
+        if (step != BackChainStep.POLES_ONLY) {
+          traits[STRANGE_JUMP] = strange(practice.from(leadIn));
+        }
         if (step == BackChainStep.WRAP) {
           traits[WRAP] = 1;
         } else if (step != BackChainStep.POLES_ONLY) {
@@ -142,7 +195,25 @@ final class Traits {
     traits[DOG_SIDE] = dogSide == null ? 0 : dogSide == DogSide.LEFT ? 0.5 : -0.5;
     traits[GAPS] = StrictMath.log((poles - 1) / GAPS_USUAL) / StrictMath.log(2);
     traits[MANOEUVRES + manoeuvre.ordinal()] = 1;
+    traits[STRANGE_MANOEUVRE] = -2 * strangeness(manoeuvre) * strange(practice.with(manoeuvre));
+    traits[PRACTICE_IN_ALL] = come(practice.inAll(), REPS_IN_ALL);
     return traits;
+  }
+
+  private static void practised(double[] traits, int from, double reps, double size, double share) {
+    double soon = come(reps, REPS_SOON);
+    double late = come(reps, REPS_IN_THE_LONG_RUN);
+    traits[from] = share * soon;
+    traits[from + 1] = share * late;
+    traits[from + 2] = share * (soon + late) / 2 * size / FAR_DEGREES;
+  }
+
+  private static double come(double reps, double scale) {
+    return 1 - StrictMath.exp(-reps / scale);
+  }
+
+  private static double strange(double reps) {
+    return StrictMath.exp(-reps / REPS_UNTIL_FAMILIAR);
   }
 
   private static void fall(double[] traits, int from, double size) {

@@ -22,6 +22,9 @@ import org.jspecify.annotations.Nullable;
  */
 record Work(PoolStanding standing, List<Drill> drills, double expected) {
 
+  /** Expected share from which a rung is tested rather than come nearer to [C]. */
+  private static final double READY = 0.8;
+
   /** About as much as one miss takes from a test, in clean reps, by the usual rule. */
   private static final double MISS_TAKES = 4;
 
@@ -78,6 +81,10 @@ record Work(PoolStanding standing, List<Drill> drills, double expected) {
         .filter(each -> each.drill().drill().equals(drill))
         .mapToInt(DrillStanding::reps)
         .sum();
+  }
+
+  boolean isReady() {
+    return expected >= READY;
   }
 
   EntrySide side() {

@@ -131,8 +131,8 @@ class CleanForecastTest {
   void weeksWithoutAnyRepTakeSomethingAway() {
     List<PlacedRep> reps = run(drill(45), 18, 2);
 
-    assertThat(CleanForecast.of(reps, after(reps).plus(Duration.ofDays(40))).share(drill(60)))
-        .isLessThan(forecast(reps).share(drill(60)) - 0.05);
+    assertThat(CleanForecast.of(reps, after(reps).plus(Duration.ofDays(40))).share(drill(90)))
+        .isLessThan(forecast(reps).share(drill(90)) - 0.05);
   }
 
   /** Of dogs that differ as the model says that dogs do, and drills as it says of drills. */
@@ -153,15 +153,17 @@ class CleanForecastTest {
         beside[i] = CleanForecast.DRILLS_DIFFER * random.nextGaussian();
       }
       List<PlacedRep> reps = new ArrayList<>();
+      Practice practice = new Practice();
       for (int i = 0; i < 120; i++) {
         Drill drill = drill(15.0 * random.nextInt(-6, 7));
-        boolean clean = random.nextDouble() < chance(truth, beside, drill, 119 - i);
+        boolean clean = random.nextDouble() < chance(truth, beside, drill, practice, 119 - i);
         reps.add(Ran.of(drill, clean, BEGUN.plusSeconds(i)));
+        practice.ran(drill.rung().angle(), drill.handling().manoeuvre(), LeadIn.NONE, clean);
       }
       CleanForecast forecast = forecast(reps);
       for (double angle : new double[] {0, 45, -75, 105}) {
         var limits = forecast.expected(drill(angle));
-        double chance = chance(truth, beside, drill(angle), 0);
+        double chance = chance(truth, beside, drill(angle), practice, 0);
         held += limits.lower() <= chance && chance <= limits.upper() ? 1 : 0;
         asked++;
       }
@@ -169,16 +171,17 @@ class CleanForecastTest {
     assertThat((double) held / asked).as("of " + asked).isBetween(0.92, 0.98);
   }
 
-  private static double chance(double[] truth, double[] beside, Drill drill, int repsSince) {
+  private static double chance(
+      double[] truth, double[] beside, Drill drill, Practice practice, int repsSince) {
     double[] fresh =
         Traits.of(
             drill.poles(),
             LeadIn.NONE,
             null,
-            drill.rung().side(),
-            drill.rung().size(),
+            drill.rung().angle(),
             drill.handling().manoeuvre(),
-            drill.handling().dogSide());
+            drill.handling().dogSide(),
+            practice);
     double[] traits = Traits.aged(fresh, repsSince);
     double logit = beside[12 + (int) (drill.rung().angle().degrees() / 15)];
     for (int i = 0; i < traits.length; i++) {

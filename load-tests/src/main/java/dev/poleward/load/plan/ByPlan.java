@@ -7,12 +7,18 @@ import dev.poleward.domain.planning.Limits;
 import dev.poleward.domain.planning.PlanBlock;
 import dev.poleward.domain.planning.Planner;
 import dev.poleward.domain.planning.SessionPlan;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
 
 /**
  * Runs what the planner says: each block until its reps are run or its verdict is to move on; after
- * two misses running one rep of what is easier, and on to the next block.
+ * two misses running on one rung, whatever the handling, one rep of what is easier, and on to the
+ * next rung.
  */
 final class ByPlan implements Trainer {
+
+  private final Map<Spent, Integer> spent = new EnumMap<>(Spent.class);
 
   @Override
   public void train(Trainee dog, int repsMax) {
@@ -22,26 +28,48 @@ final class ByPlan implements Trainer {
             CleanForecast.of(dog.reps(), dog.now()),
             Available.EVERYTHING,
             Limits.ofReps(repsMax));
-    for (PlanBlock block : plan.blocks()) {
-      run(dog, block);
+    run(dog, plan.blocks());
+  }
+
+  /** Misses running count for as long as the rung stays, whatever the handling. */
+  private void run(Trainee dog, List<PlanBlock> blocks) {
+    int missed = 0;
+    for (int i = 0; i < blocks.size(); i++) {
+      PlanBlock block = blocks.get(i);
+      boolean sameRung = i > 0 && isOnOneRung(block, blocks.get(i - 1));
+      if (!sameRung) {
+        missed = 0;
+      }
+      for (int rep = 0; rep < block.reps() && missed < 2 && !isPassed(dog, block); rep++) {
+        missed = dog.run(block.drill()) ? 0 : missed + 1;
+        spent.merge(Spent.on(block, dog), 1, Integer::sum);
+        if (missed == 2 && block.fallback() != null && hasMore(blocks, i, rep)) {
+          dog.run(block.fallback());
+          spent.merge(Spent.EASIER, 1, Integer::sum);
+        }
+      }
     }
   }
 
-  private static void run(Trainee dog, PlanBlock block) {
-    int missed = 0;
-    for (int rep = 0; rep < block.reps(); rep++) {
-      if (block.purpose() == PlanBlock.Purpose.WORK
-          && dog.isDrill(block.drill())
-          && dog.judgement(block.drill()).verdict() instanceof Verdict.MoveOn) {
-        return;
-      }
-      missed = dog.run(block.drill()) ? 0 : missed + 1;
-      if (missed == 2) {
-        if (block.fallback() != null && rep + 1 < block.reps()) {
-          dog.run(block.fallback());
-        }
-        return;
-      }
-    }
+  private static boolean isPassed(Trainee dog, PlanBlock block) {
+    return block.purpose() == PlanBlock.Purpose.WORK
+        && dog.isDrill(block.drill())
+        && dog.judgement(block.drill()).verdict() instanceof Verdict.MoveOn;
+  }
+
+  private static boolean hasMore(List<PlanBlock> blocks, int at, int rep) {
+    return rep + 1 < blocks.get(at).reps()
+        || (at + 1 < blocks.size() && isOnOneRung(blocks.get(at), blocks.get(at + 1)));
+  }
+
+  private static boolean isOnOneRung(PlanBlock one, PlanBlock other) {
+    return one.drill().stage().equals(other.drill().stage())
+        && one.drill().drill().runUp().equals(other.drill().drill().runUp())
+        && one.drill().drill().rung().equals(other.drill().drill().rung());
+  }
+
+  /** What reps were spent on so far. */
+  Map<Spent, Integer> spent() {
+    return Map.copyOf(spent);
   }
 }

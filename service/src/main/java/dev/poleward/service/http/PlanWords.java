@@ -16,7 +16,7 @@ final class PlanWords {
   static String reason(DogStanding dog, PlanBlock block) {
     String share = String.format(Locale.ROOT, "%.0f%%", 100 * block.expected().value());
     return switch (block.purpose()) {
-      case WARM_UP -> "Solid: something that goes well, to begin with.";
+      case WARM_UP -> "Something that goes well, to begin with.";
       case MEND -> "Was solid and slips: mend it before anything new.";
       case REFRESH -> "Solid, but not practised for long: refresh it.";
       case WORK -> work(rungOf(dog, block.drill()), block.drill(), share);

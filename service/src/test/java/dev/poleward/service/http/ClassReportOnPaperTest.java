@@ -114,8 +114,6 @@ class ClassReportOnPaperTest {
 
   @Test
   void onPaperEveryDogHasOnePage() throws IOException {
-    java.nio.file.Files.write(
-        java.nio.file.Path.of("/tmp/h/shots/cr.pdf"), get(club, "application/pdf"));
     try (PDDocument file = Loader.loadPDF(get(club, "application/pdf"))) {
       PDFTextStripper text = new PDFTextStripper();
       assertThat(text.getText(file)).contains("Juniper").contains("Можжевельник", "<b>Bo</b> & Co");

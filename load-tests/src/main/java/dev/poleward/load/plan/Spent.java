@@ -1,0 +1,35 @@
+package dev.poleward.load.plan;
+
+import dev.poleward.domain.planning.PlanBlock;
+
+/** What a rep of a plan was for. */
+enum Spent {
+  /** To begin or to end with what goes well. */
+  BEGIN_AND_END("begin, end"),
+  /** On a rung of the programme that was not passed yet: it counts for its test. */
+  TEST("tests"),
+  /** From a smaller angle, on the way to a rung. */
+  STONE("stones"),
+  /** What slipped or was due. */
+  KEEPING("mend, refresh"),
+  /** After two misses running. */
+  EASIER("easier");
+
+  private final String words;
+
+  Spent(String words) {
+    this.words = words;
+  }
+
+  String words() {
+    return words;
+  }
+
+  static Spent on(PlanBlock block, Trainee dog) {
+    return switch (block.purpose()) {
+      case WARM_UP, FINISH -> BEGIN_AND_END;
+      case MEND, REFRESH -> KEEPING;
+      case WORK -> dog.isDrill(block.drill()) ? TEST : STONE;
+    };
+  }
+}
