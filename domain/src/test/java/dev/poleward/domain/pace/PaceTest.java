@@ -85,7 +85,10 @@ class PaceTest {
     }
     PaceOfKind kind = pace(reps).kinds().getFirst();
 
-    assertThat(kind.days()).isEqualTo(3);
+    assertThat(kind.days()).hasSize(3);
+    // What is left of the days without the slope is 2.0, 1.8333 and 2.0: 2.0 at the beginning [D].
+    assertThat(kind.trendOn(kind.days().getFirst().day())).isCloseTo(2.0, within(1e-9));
+    assertThat(kind.trendOn(kind.days().getLast().day())).isCloseTo(1.9, within(1e-9));
     assertThat(kind.trend()).isNotNull();
     assertThat(kind.trend().slope()).isCloseTo(-0.1 / 3, within(1e-9));
     assertThat(kind.trend().lower()).isNull();
@@ -108,6 +111,8 @@ class PaceTest {
         .extracting(Rhythm.Gap::slow)
         .containsExactly(false, false, true, false);
     assertThat(rhythm.gaps().get(2).share().median()).isCloseTo(2, within(1e-12));
+    assertThat(rhythm.gaps().get(2).seconds().median()).isCloseTo(.6, within(1e-12));
+    assertThat(rhythm.gaps().get(2).seconds().mad()).isZero();
   }
 
   /** .2 .3 .4: shares 2/3, 1, 4/3; the middle distance is 1/3, times 1.4826 [D]. */

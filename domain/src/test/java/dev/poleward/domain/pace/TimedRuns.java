@@ -29,7 +29,8 @@ public record TimedRuns(int poles, double degrees, Manoeuvre manoeuvre) {
     return ran(at, seconds, Outcome.CLEAN, Help.NONE, null);
   }
 
-  TimedRep withGaps(Instant at, Double... gaps) {
+  /** A clean run with a time for each gap, seconds. */
+  public TimedRep withGaps(Instant at, Double... gaps) {
     List<Double> millis = List.of(gaps).stream().map(gap -> 1_000 * gap).toList();
     double seconds = List.of(gaps).stream().mapToDouble(gap -> gap).sum();
     return ran(at, seconds, Outcome.CLEAN, Help.NONE, millis);

@@ -26,6 +26,7 @@ import dev.poleward.domain.report.StandingAt;
 import dev.poleward.domain.report.WorkedRung;
 import dev.poleward.service.codec.Writing;
 import dev.poleward.service.http.MasteryShape.ThresholdShape;
+import dev.poleward.service.render.FadeAdviceWords;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -278,7 +279,7 @@ final class DogPageShape {
         .put("reason", reason)
         .put("nextStep", stage.nextStep())
         .put("nextStepName", ladder.get(stage.nextStep()).name())
-        .put("text", RewardFadeShape.text(stage.fade(), page.end().standing().programme()))
+        .put("text", FadeAdviceWords.of(stage.fade(), page.end().standing().programme()))
         .done();
   }
 

@@ -22,6 +22,7 @@ import dev.poleward.service.page.Block.Column;
 import dev.poleward.service.page.Leaf;
 import dev.poleward.service.page.Notices;
 import dev.poleward.service.render.DogCurve;
+import dev.poleward.service.render.FadeAdviceWords;
 import dev.poleward.service.render.MasteryPictures;
 import java.util.ArrayList;
 import java.util.List;
@@ -110,7 +111,7 @@ final class DogPaper {
                 facts.add(
                     new Block.Fact(
                         "Rewards",
-                        RewardFadeShape.text(rewards.fade(), page.end().standing().programme()))));
+                        FadeAdviceWords.of(rewards.fade(), page.end().standing().programme()))));
     return facts;
   }
 

@@ -151,7 +151,11 @@ public final class HttpServer implements AutoCloseable {
         new PlanRoutes(gate, bodies, intake, parts.clubs(), own, placed),
         new PlanReads(reads, placed, papers));
     addOutlook(routes, new OutlookRoutes(dogs), new AimRoutes(dogs));
-    addHabits(routes, new CareRoutes(dogs), new HabitRoutes(dogs), new TimingRoutes(dogs));
+    addHabits(
+        routes,
+        new CareRoutes(dogs),
+        new HabitRoutes(dogs, studio),
+        new TimingRoutes(dogs, studio));
     addReports(routes, new ReportReads(reads, placed, days), papers);
     routes.get(
         "/v1/clubs/{club}/field-pack",
@@ -262,7 +266,7 @@ public final class HttpServer implements AutoCloseable {
     routes
         .get("/v1/clubs/{club}/dogs/{dog}/care", care::care)
         .get("/v1/clubs/{club}/dogs/{dog}/faults", habits::faults)
-        .get("/v1/clubs/{club}/dogs/{dog}/reward-fade", habits::rewardFade)
+        .get("/v1/clubs/{club}/dogs/{dog}/reward-fade", HabitRoutes.FADE_FORMS, habits::rewardFade)
         .get("/v1/clubs/{club}/dogs/{dog}/timing", TimingRoutes.FORMS, timing::timing);
   }
 

@@ -2,7 +2,6 @@ package dev.poleward.service.http;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import dev.poleward.domain.judgement.FadeStage;
-import dev.poleward.domain.judgement.RewardFade;
 import dev.poleward.domain.judgement.RewardMonth;
 import dev.poleward.domain.judgement.StageRewards;
 import dev.poleward.domain.mastery.Confidence;
@@ -10,6 +9,7 @@ import dev.poleward.domain.mastery.Estimate;
 import dev.poleward.domain.programme.Programme;
 import dev.poleward.domain.programme.RewardStep;
 import dev.poleward.service.codec.Writing;
+import dev.poleward.service.render.FadeAdviceWords;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -21,16 +21,12 @@ final class RewardFadeShape {
 
   private RewardFadeShape() {}
 
-  /** Stages that nothing was told of are left out. */
   static ObjectNode of(String dog, LocalDay day, Programme programme, List<StageRewards> stages) {
     return new Writing()
         .put("dog", dog)
         .putPrinted("agedTo", day.date())
         .put("programme", DrillShape.of(programme))
-        .putObjects(
-            "stages",
-            stages.stream().filter(stage -> !stage.rewarded().isEmpty()).toList(),
-            stage -> stage(stage, programme, day))
+        .putObjects("stages", stages, stage -> stage(stage, programme, day))
         .done();
   }
 
@@ -43,7 +39,7 @@ final class RewardFadeShape {
         .put("step", stage.step())
         .put("advice", stage.fade().advice())
         .put("reason", stage.fade().reason())
-        .put("text", text(stage.fade(), programme))
+        .put("text", FadeAdviceWords.of(stage.fade(), programme))
         .put("nextStep", stage.nextStep())
         .putObjects("stays", stays.subList(omitted, stays.size()), stay -> stay(stage, stay))
         .put("omitted", omitted)
@@ -79,23 +75,5 @@ final class RewardFadeShape {
         .put("foodEach", (double) month.food() / month.reps())
         .put("toysEach", (double) month.toys() / month.reps())
         .done();
-  }
-
-  /** The reason for the advice, in a sentence. */
-  static String text(RewardFade fade, Programme programme) {
-    String aim = Math.round(100 * programme.cleanTarget()) + "%";
-    String floor = Math.round(100 * programme.cleanFloor()) + "%";
-    return switch (fade.reason()) {
-      case NO_REPS -> "Nothing was told of rewards here yet: stay.";
-      case TOO_FEW_REPS ->
-          "Fewer than %d reps on this step: stay until there are.".formatted(RewardFade.REPS_MIN);
-      case CLEAN_AS_AIMED -> "Clean in " + aim + " or more here: go one step down.";
-      case BELOW_AIM -> "Clean in less than " + aim + ", yet not below " + floor + ": stay.";
-      case FELL_SINCE_FADING ->
-          "Surely less often clean than on the richer step before: go one step up again.";
-      case BELOW_FLOOR -> "Clean in less than " + floor + " here: go one step up.";
-      case LAST_STEP -> "Clean in " + aim + " or more on the last step: nothing is left to fade.";
-      case FIRST_STEP -> "Not clean often enough on the richest step: make something else easier.";
-    };
   }
 }

@@ -77,7 +77,7 @@ final class TimingShape {
         .put("poles", pace.kind().poles())
         .put("entrySide", pace.kind().entrySide())
         .put("runs", pace.seconds().of())
-        .put("days", pace.days())
+        .put("days", pace.days().size())
         .put("seconds", usual(pace.seconds()).put("mad", pace.seconds().mad()).done())
         .put("gapsASecond", gapsASecond(pace))
         .put("trend", trend(pace.trend()))
@@ -144,7 +144,8 @@ final class TimingShape {
         .done();
   }
 
-  private static String text(Slowing.Verdict verdict) {
+  /** What is found, in a sentence. */
+  static String text(Slowing.Verdict verdict) {
     return switch (verdict) {
       case SLOWER ->
           "Slower lately than before: have the dog looked at before it is asked for more.";

@@ -52,7 +52,7 @@ final class TimingTable {
       case "entrySide" ->
           pace.kind().entrySide() == null ? null : Writing.wireName(pace.kind().entrySide());
       case "runs" -> pace.seconds().of();
-      case "days" -> pace.days();
+      case "days" -> pace.days().size();
       case "seconds" -> pace.seconds().median();
       case "lower" -> limits == null ? null : limits.lower();
       case "upper" -> limits == null ? null : limits.upper();

@@ -66,7 +66,7 @@ class FormsTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"angle-mastery", "progress"})
+  @ValueSource(strings = {"angle-mastery", "progress", "reward-fade", "timing"})
   void whoWantsAnyPictureGetsOneThatGrows(String read) {
     String path = "/dogs/juniper/" + read;
 

@@ -1,6 +1,7 @@
 package dev.poleward.service.http;
 
 import static dev.poleward.service.http.Said.event;
+import static org.assertj.core.api.Assertions.assertThat;
 import static org.hamcrest.Matchers.contains;
 import static org.hamcrest.Matchers.empty;
 import static org.hamcrest.Matchers.equalTo;
@@ -10,6 +11,7 @@ import static org.hamcrest.Matchers.nullValue;
 
 import dev.poleward.service.Club;
 import dev.poleward.service.SharedService;
+import io.restassured.response.Response;
 import io.restassured.response.ValidatableResponse;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -93,6 +95,27 @@ class HabitTest {
         .body("stages[0].reason", equalTo("too-few-reps"))
         .body("stages[0].stays.reps", contains(10, 3))
         .body("stages[0].stays[1].held", equalTo(true));
+  }
+
+  @Test
+  void fadingRewardsAreAPictureInBothForms() {
+    run(1, 10, RICH);
+    run(11, 3, TOY);
+
+    assertThat(picture("image/svg+xml", "&width=360").asString())
+        .contains("width=\"360\"")
+        .contains("<title id=\"poleward-title\">juniper: how rewards fade</title>")
+        .contains("On step 3 of 3: a toy at the end, 1 reward a rep.")
+        .contains("Fewer than 8 reps on this step: stay until there are.")
+        .contains("2026-05: 13 of 13 reps clean, 100% (77% to 100%).");
+    assertThat(picture("image/png", "").asByteArray()).startsWith(0x89, 'P', 'N', 'G');
+    read("reward-fade", "width=many").statusCode(400).body("errors.parameter", hasItems("width"));
+  }
+
+  private Response picture(String form, String more) {
+    return club.given()
+        .header("Accept", form)
+        .get(club.path("/dogs/juniper/reward-fade?" + DAY + more));
   }
 
   @Test

@@ -1,6 +1,7 @@
 package dev.poleward.service.http;
 
 import static dev.poleward.service.http.Said.event;
+import static org.assertj.core.api.Assertions.assertThat;
 import static org.hamcrest.Matchers.closeTo;
 import static org.hamcrest.Matchers.contains;
 import static org.hamcrest.Matchers.containsString;
@@ -14,6 +15,7 @@ import static org.hamcrest.Matchers.startsWith;
 
 import dev.poleward.service.Club;
 import dev.poleward.service.SharedService;
+import io.restassured.response.Response;
 import io.restassured.response.ValidatableResponse;
 import java.util.Locale;
 import org.junit.jupiter.api.BeforeEach;
@@ -177,6 +179,36 @@ class TimingTest {
         .statusCode(200)
         .body(startsWith("dog,poles,entrySide,runs,days,seconds,lower,upper,mad,gapsASecond,"))
         .body(containsString("juniper,4,pole,1,1,1.2,,,0,2.5,"));
+  }
+
+  @Test
+  void asAPictureInBothForms() {
+    for (int i = 1; i <= 8; i++) {
+      run("r-" + i, "juniper", 2 * i);
+      timed(
+          "t-" + i,
+          2 * i,
+          1.5 + i / 100.0,
+          ",'session':'s-1','dog':'juniper','gaps':[600,450,460]");
+    }
+
+    assertThat(as("image/svg+xml", "juniper", "&width=360").asString())
+        .contains("width=\"360\"")
+        .contains("<title id=\"poleward-title\">juniper: how fast and how evenly</title>")
+        .contains("4 poles, pole side, 8 clean runs on 1 day.")
+        .contains("Surely slower than the others: gap 1–2, 1.30 times.")
+        .contains("Gaps: 1–2 0.60 s, half within 0.00 s, slow; 2–3 0.45 s")
+        .contains("All of these runs fell on one day");
+    assertThat(as("image/png", "juniper", "").asByteArray()).startsWith(0x89, 'P', 'N', 'G');
+    assertThat(as("image/svg+xml", "bramble", "").asString())
+        .contains("No clean run without help has a time in these days.");
+    timing("juniper", "width=1201").statusCode(400).body("errors.parameter", hasItems("width"));
+  }
+
+  private Response as(String form, String dog, String more) {
+    return club.given()
+        .header("Accept", form)
+        .get(club.path("/dogs/" + dog + "/timing?" + DAY + more));
   }
 
   @Test

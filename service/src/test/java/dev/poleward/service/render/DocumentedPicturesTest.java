@@ -37,6 +37,18 @@ class DocumentedPicturesTest {
     assertUpToDate(WayPicture.of(SampleWays.usual("Juniper"), width), name);
   }
 
+  @ParameterizedTest
+  @CsvSource({"rewards.svg,800", "rewards-on-a-phone.svg,360"})
+  void documentedRewardsAreUpToDate(String name, int width) throws IOException {
+    assertUpToDate(FadePicture.of(SampleRewards.usual("Juniper"), width), name);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"times.svg,800", "times-on-a-phone.svg,360"})
+  void documentedTimesAreUpToDate(String name, int width) throws IOException {
+    assertUpToDate(TimesPicture.of(SampleTimes.usual("Juniper"), width), name);
+  }
+
   private static void assertUpToDate(Picture picture, String name) throws IOException {
     byte[] painted = new Studio().svg(picture);
     Path file = DOCS.resolve(name);

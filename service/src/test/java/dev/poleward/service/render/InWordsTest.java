@@ -134,6 +134,62 @@ class InWordsTest {
         .doesNotContain(several);
   }
 
+  @Test
+  void fadingRewardsSayTheStepTheAdviceAndEveryMonth() {
+    Picture fading = FadePicture.of(SampleRewards.usual("Juniper"), 800);
+
+    assertThat(fading.title()).isEqualTo("Juniper: how rewards fade");
+    assertThat(fading.inWords())
+        .startsWith(
+            "Dog Juniper. How rewards fade, in Round the clock, from three poles to twelve, version"
+                + " 1. As it stands on 2026-05-18. Void reps and reps with help are left out. Aim: 90%"
+                + " clean; floor: 80%. Stage Three poles from 9 to 3 o'clock. On step 3 of 3: a toy at"
+                + " the end, 1 reward a rep. Clean in 90% or more on the last step: nothing is left to"
+                + " fade. Go on with step 3: a toy at the end, 1 reward a rep. Steps: 1, several along"
+                + " the poles, 4 rewards a rep; 2, one along the poles, a toy at the end, 2 rewards a"
+                + " rep; 3, a toy at the end, 1 reward a rep.")
+        // 18 clean reps of 20 earned 4, as many 1 and a toy: half of 5 and half of 1 each [D].
+        .contains("2026-02: a clean rep earned 2.5 food and 0.5 toys, over 36 reps.")
+        .contains("2026-02: 36 of 40 reps clean, 90% (77% to 96%).")
+        .doesNotContain("2026-03");
+    assertThat(FadePicture.of(SampleRewards.nothingTold(), 360).inWords())
+        .contains("Nothing to show: no rewards were told yet")
+        .doesNotContain("Stage");
+    assertThat(FadePicture.of(SampleRewards.overYears(), 360).inWords())
+        .contains("2024-04: 1 of 1 rep clean, 100% (21% to 100%).")
+        .contains("The last 24 months are shown.")
+        .doesNotContain("2024-03:");
+  }
+
+  @Test
+  void timesSayTheRhythmTheTrendAndWhereThereIsNone() {
+    Picture times = TimesPicture.of(SampleTimes.usual("Juniper"), 800);
+
+    assertThat(times.title()).isEqualTo("Juniper: how fast and how evenly");
+    assertThat(times.inWords())
+        .startsWith(
+            "Dog Juniper. How fast and how evenly: 6 poles, pole side, 70 clean runs on 14 days. Of"
+                + " 90 days up to 2026-05-18. Not shown: 6 poles, gap side 2.60 s (1 run); 12 poles,"
+                + " straight on 4.40 s (1 run).")
+        .contains("Surely slower than the others: gap 2–3, 1.2", " times. From gap to gap")
+        .contains("; 2–3 0.49 s, half within 0.02 s, slow; 3–4")
+        // Five gaps that each take 0.004 s less every six days: 0.023 s a week [D].
+        .containsPattern(
+            "0\\.02[0-6] s faster a week \\(95% limits 0\\.01\\d to 0\\.0[23]\\d s\\)\\.")
+        .contains("Days: 2026-02-23 2.1");
+    assertThat(TimesPicture.of(SampleTimes.withoutRuns(), 360).inWords())
+        .isEqualTo(
+            "Dog Bracken. How fast and how evenly. Of 90 days up to 2026-05-18. No clean run without"
+                + " help has a time in these days. Not surely slower lately than before.");
+    assertThat(TimesPicture.of(SampleTimes.oneRun(), 360).inWords())
+        .contains("2.00 gaps a second. A run takes 1.50 s.")
+        .contains("No device told the gaps of such a run: there is no rhythm to see.")
+        .contains("All of these runs fell on one day: there is no trend to see.");
+    assertThat(TimesPicture.of(SampleTimes.overYears(), 800).inWords())
+        .contains("No change from week to week")
+        .contains("The last 60 days: ");
+  }
+
   /** What people see says the same as what is read out. */
   @Test
   void thePictureItselfShowsTheThresholdsToo() throws Exception {

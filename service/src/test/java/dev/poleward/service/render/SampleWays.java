@@ -1,6 +1,7 @@
 package dev.poleward.service.render;
 
 import dev.poleward.domain.judgement.DogStanding;
+import dev.poleward.domain.judgement.NextRung;
 import dev.poleward.domain.judgement.NextRungs;
 import dev.poleward.domain.judgement.StandingReading;
 import dev.poleward.domain.programme.DefaultProgramme;
@@ -137,18 +138,29 @@ final class SampleWays {
     DogStanding standing = reading.standing(END);
     List<DogWay.Next> next =
         NextRungs.of(standing, _ -> 0.8).stream()
-            .map(
-                each ->
-                    new DogWay.Next(
-                        each,
-                        "4 poles, "
-                            + WayWords.name(each.standing().pool().rung().side())
-                            + ": next to be learned; about 80% of the reps can be expected clean."))
+            .map(each -> new DogWay.Next(each, reason(each)))
             .toList();
     return new DogWay(
         new DogInPicture("juniper", callName, DAY),
         new ProgrammeInForce.Unassigned(),
         standing,
         next);
+  }
+
+  private static String reason(NextRung next) {
+    Drill drill = next.standing().pool().drills().getFirst();
+    String what =
+        drill.poles()
+            + " poles, "
+            + MasteryWords.degrees(drill.rung().size())
+            + ", "
+            + WayWords.name(drill.rung().side());
+    return switch (next.why()) {
+      case SLIPPING -> what + ": was solid and slips; mend it before anything new.";
+      case DUE -> what + ": solid, but not practised for long; refresh it with a few easy reps.";
+      case EASIER -> what + ": easier than what went wrong last, and solid; start here.";
+      case FRONTIER -> what + ": next to be learned; about 80% of the reps can be expected clean.";
+      case PROBE -> what + ": a look ahead; failing it costs nothing.";
+    };
   }
 }
