@@ -36,10 +36,7 @@ class FieldPackTest {
         Said.dog("juniper"),
         Said.dog("bracken"),
         event(
-            "c",
-            "class.formed.v1",
-            "2026-01-10T10:00:00Z",
-            "{'class':'evening','name':'Evening'}"),
+            "c", "class.formed.v1", "2026-01-10T10:00:00Z", "{'class':'evening','name':'Evening'}"),
         event(
             "j-1",
             "class.joined.v1",
@@ -123,9 +120,6 @@ class FieldPackTest {
         .body("errors", hasSize(3));
     club.get("/field-pack?class=a%20b").then().statusCode(400).body("errors", hasSize(1));
     club.get("/field-pack?class=morning").then().statusCode(404);
-    club.withKey("pupil", "'records:read'", "'dogs':['juniper']")
-        .get(PACK)
-        .then()
-        .statusCode(403);
+    club.withKey("pupil", "'records:read'", "'dogs':['juniper']").get(PACK).then().statusCode(403);
   }
 }
