@@ -18,8 +18,8 @@ import java.util.stream.IntStream;
 
 /**
  * The club at a glance and the report of a class, for a year and for four weeks: as the first read
- * of a new service, as the first read after something new in the club, and again. Half of the dogs
- * follow a programme of the club's own.
+ * of a new service, as the first read after something new in the club, and again; the year also on
+ * paper. Half of the dogs follow a programme of the club's own.
  */
 public final class ClubAndClass {
 
@@ -116,6 +116,15 @@ public final class ClubAndClass {
     timed("report of four weeks, again", repetitions, () -> {}, REPORT);
     timed("report of a year, after something new", repetitions, this::somethingNew, OF_A_YEAR);
     timed("report of a year, again", repetitions, () -> {}, OF_A_YEAR);
+    for (String form : List.of("text/html", "application/pdf")) {
+      timed("report of a year as " + form + ", first", 1, this::somethingNew, OF_A_YEAR, form);
+      timed(
+          "report of a year as " + form + ", after something new",
+          repetitions,
+          this::somethingNew,
+          OF_A_YEAR,
+          form);
+    }
   }
 
   /** A ground more: news for the club, and the size of what is read stays. */
@@ -132,12 +141,17 @@ public final class ClubAndClass {
   }
 
   private void timed(String what, int times, Before before, String read) throws IOException {
+    timed(what, times, before, read, "application/json");
+  }
+
+  private void timed(String what, int times, Before before, String read, String form)
+      throws IOException {
     Latencies latencies = new Latencies();
     int bytes = 0;
     for (int i = 0; i < times; i++) {
       before.read();
       long begun = System.nanoTime();
-      bytes = client.get(read).orThrow().length();
+      bytes = client.get(read, form).orThrow().length();
       latencies.took(System.nanoTime() - begun);
     }
     report.row(

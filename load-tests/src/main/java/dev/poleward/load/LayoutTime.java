@@ -53,8 +53,8 @@ public final class LayoutTime {
     measure(
         "with PNG, bytes",
         question -> studio.png(LayoutPicture.of(Layout.of(question), WIDTH)).orElseThrow().length,
-        warmUps / 20,
-        repetitions / 20,
+        Math.max(1, warmUps / 20),
+        Math.max(1, repetitions / 20),
         report);
     report.print();
   }
@@ -100,7 +100,7 @@ public final class LayoutTime {
 
   private static Setup setup(SplittableRandom random) {
     return new Setup(
-        2 + random.nextInt(11),
+        2 + random.nextInt(23),
         0.6,
         LeadIn.values()[random.nextInt(3)],
         4 + 5 * random.nextDouble(),

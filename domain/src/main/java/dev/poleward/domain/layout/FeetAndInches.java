@@ -2,7 +2,7 @@ package dev.poleward.domain.layout;
 
 /**
  * A length as it is read on a tape of feet and inches, to the nearest half inch. For display: what
- * is laid out from it may be 6 mm off.
+ * is laid out from it may be 7 mm off.
  *
  * @param halfInches how many, 0 or more
  */

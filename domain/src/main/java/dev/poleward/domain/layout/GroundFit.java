@@ -15,6 +15,9 @@ public record GroundFit(boolean fits, double turnedBy, double lengthNeeded, doub
 
   private static final int TURNS = 180;
 
+  /** Nobody lays out more exactly, metres. */
+  private static final double TOLERANCE = 0.005;
+
   /**
    * Turns what lies there degree by degree.
    *
@@ -32,7 +35,7 @@ public record GroundFit(boolean fits, double turnedBy, double lengthNeeded, doub
       double crosswise = extent(spots, along.right()) + 2 * around;
       double room = Math.min(length - lengthwise, width - crosswise);
       if (best == null || room > bestRoom) {
-        best = new GroundFit(room >= 0, turn, lengthwise, crosswise);
+        best = new GroundFit(room >= -TOLERANCE, turn, lengthwise, crosswise);
         bestRoom = room;
       }
     }

@@ -30,6 +30,11 @@ public record Layout(
   /** Metres beyond the last pole that belong to the dog [C]. */
   public static final double RUN_OUT = 2;
 
+  /**
+   * Metres behind where the dog comes from: the end of the tunnel, the last stride to a jump [C].
+   */
+  public static final double BEHIND_THE_START = 1.5;
+
   private static final double SPOTS_APART = 0.25;
 
   /** Keeps the warnings from changing. */
@@ -81,6 +86,9 @@ public record Layout(
   private static List<Spot> spots(Pieces pieces, @Nullable BoundedPath path) {
     List<Spot> spots = new ArrayList<>(pieces.all().stream().map(Piece::spot).toList());
     spots.add(new Spot(0, pieces.line().length() + RUN_OUT));
+    if (pieces.start() != null) {
+      spots.add(pieces.start().spot().ahead(pieces.start().heading(), -BEHIND_THE_START));
+    }
     if (path != null) {
       spots.addAll(path.spots(SPOTS_APART));
     }

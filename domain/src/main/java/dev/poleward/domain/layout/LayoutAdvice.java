@@ -30,8 +30,8 @@ public record LayoutAdvice(String id, String text) {
       case LayoutWarning.LeadInNear(double metres) ->
           told(
               "lead-in-near",
-              "The lead-in stands %.2f m from pole 1; customary are %.1f to %.0f m. A dog that is"
-                  + " near needs to brake hard for the entry.",
+              "The lead-in stands %.2f m from pole 1; customary are %.1f to %.0f m. A fast"
+                  + " dog may have to brake hard.",
               metres,
               LayoutWarnings.LEAD_IN_NEAREST,
               LayoutWarnings.LEAD_IN_FARTHEST);

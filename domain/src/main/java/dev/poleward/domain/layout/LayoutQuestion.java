@@ -43,6 +43,22 @@ public record LayoutQuestion(
   /** Metres from the lead-in to pole 1, unless said: within what is customary. */
   public static final double LEAD_IN_USUAL = 5;
 
+  /** How a setup is laid out where nothing more is asked. */
+  public static LayoutQuestion of(Setup setup) {
+    return new LayoutQuestion(
+        setup,
+        null,
+        null,
+        null,
+        null,
+        null,
+        TURNING_RADIUS_USUAL,
+        CLEARANCE_USUAL,
+        JUMP_WIDTH_USUAL,
+        null,
+        null);
+  }
+
   /**
    * How the line is turned.
    *

@@ -6,12 +6,15 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Finds good places for two pegs: off the lines that the pieces stand on, so that nobody trips over
- * them where the dog runs; with tapes that cross at 30 to 150 degrees, where an error counts for at
- * most twice; and then with the shortest tapes.
+ * them where the dog runs; where there are such places, with tapes that cross at 30 to 150 degrees,
+ * where an error counts for at most twice; and then with the shortest tapes.
  */
 final class PegChoice {
 
+  /** Metres around everything; more where that leaves no two places free. */
   private static final double MARGIN = 1.5;
+
+  private static final double MARGIN_MAX = 100;
   private static final int PLACES_ACROSS = 9;
   private static final double CROSSING_ENOUGH = 0.5;
 
@@ -26,13 +29,19 @@ final class PegChoice {
    * @param path the dog's way; absent where none is known
    */
   static Pegs of(Pieces pieces, @Nullable BoundedPath path) {
+    return of(pieces, path == null ? List.of() : path.spots(OFF_THE_LINES / 20), MARGIN);
+  }
+
+  private static Pegs of(Pieces pieces, List<Spot> run, double margin) {
     List<Spot> targets = pieces.all().stream().map(Piece::spot).toList();
-    List<Spot> run = path == null ? List.of() : path.spots(OFF_THE_LINES / 2);
     List<Spot> places =
-        places(targets).stream()
+        places(targets, margin).stream()
             .filter(place -> isOffTheLines(place, pieces))
             .filter(place -> isOff(place, run))
             .toList();
+    if (places.size() < 2 && margin < MARGIN_MAX) {
+      return of(pieces, run, 2 * margin);
+    }
     Pegs best = null;
     double bestCrossing = -1;
     double bestTape = 0;
@@ -66,11 +75,11 @@ final class PegChoice {
   }
 
   /** A grid over the ground that the pieces take, and a bit around it; to the half metre. */
-  private static List<Spot> places(List<Spot> targets) {
-    double left = targets.stream().mapToDouble(Spot::x).min().orElse(0) - MARGIN;
-    double right = targets.stream().mapToDouble(Spot::x).max().orElse(0) + MARGIN;
-    double near = targets.stream().mapToDouble(Spot::y).min().orElse(0) - MARGIN;
-    double far = targets.stream().mapToDouble(Spot::y).max().orElse(0) + MARGIN;
+  private static List<Spot> places(List<Spot> targets, double margin) {
+    double left = targets.stream().mapToDouble(Spot::x).min().orElse(0) - margin;
+    double right = targets.stream().mapToDouble(Spot::x).max().orElse(0) + margin;
+    double near = targets.stream().mapToDouble(Spot::y).min().orElse(0) - margin;
+    double far = targets.stream().mapToDouble(Spot::y).max().orElse(0) + margin;
     // Where all stand on one line, there must be room beside it.
     double wide = Math.max(right - left, (far - near) / 2);
     double middle = (left + right) / 2;

@@ -13,6 +13,8 @@ public enum RuleBody {
   /** Metres within which a spacing is what is asked for. */
   public static final double TOLERANCE = 0.005;
 
+  private static final double ROUNDING = 1e-9;
+
   private final double spacing;
 
   RuleBody(double spacing) {
@@ -26,6 +28,6 @@ public enum RuleBody {
 
   /** Whether poles that far apart are as the body asks. */
   public boolean allows(double metres) {
-    return Math.abs(metres - spacing) <= TOLERANCE;
+    return Math.abs(metres - spacing) <= TOLERANCE + ROUNDING;
   }
 }

@@ -41,7 +41,7 @@ public record TurningTable(double degreesEach, List<TurnedRung> rungs) {
     int whole = (int) Math.floor(to / degreesEach + NO_STEP);
     boolean ends = to - whole * degreesEach > NO_STEP;
     int count = whole + (ends ? 1 : 0);
-    if (!(degreesEach > 0) || count > RUNGS_MAX) {
+    if (!(degreesEach > 0) || count < 1 || count > RUNGS_MAX) {
       throw new IllegalArgumentException(
           "no table in steps of " + degreesEach + " to " + to + " degrees");
     }

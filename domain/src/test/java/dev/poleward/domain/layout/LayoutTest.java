@@ -75,6 +75,53 @@ class LayoutTest {
     assertThat(worst).isLessThan(0.005);
   }
 
+  /** Whatever the contract allows can be laid out, and pegs keep off the dog's way. */
+  @Test
+  void whateverIsAllowedCanBeLaidOut() {
+    Random random = new Random(64);
+    for (int i = 0; i < LAYOUTS; i++) {
+      boolean directed = random.nextInt(10) > 0;
+      Setup setup =
+          new Setup(
+              2 + random.nextInt(23),
+              0.3 + 1.2 * random.nextDouble(),
+              directed ? LeadIn.values()[random.nextInt(3)] : LeadIn.NONE,
+              random.nextInt(5) == 0 ? random.nextInt(3) * 25.0 : 50 * random.nextDouble(),
+              directed
+                  ? new Approach(new EntryAngle(359.8 * random.nextDouble() - 179.9), null)
+                  : null,
+              null,
+              360 * random.nextDouble() - 180,
+              null);
+      double radius = 0.2 + 9.8 * random.nextDouble();
+      double jumpWidth = 0.3 + 2.7 * random.nextDouble();
+      Layout layout =
+          Layout.of(
+              new LayoutQuestion(
+                  setup, null, null, null, null, null, radius, 1, jumpWidth, null, null));
+
+      assertThat(layout.pieces().all()).hasSizeGreaterThanOrEqualTo(setup.poles());
+      if (layout.path() != null) {
+        for (Spot spot : layout.path().spots(0.1)) {
+          assertThat(spot.distanceTo(layout.pegs().a())).isGreaterThan(0.99);
+          assertThat(spot.distanceTo(layout.pegs().b())).isGreaterThan(0.99);
+        }
+      }
+    }
+  }
+
+  /** No two places were free within 1.5 m of this one. */
+  @Test
+  void wherePegsFindNoPlaceNearbyTheyStandFartherOff() {
+    Setup setup =
+        new Setup(2, 1.5, LeadIn.JUMP, 0.1, at(91.87455478879696), null, -121.38063388792305, null);
+
+    Layout layout =
+        Layout.of(new LayoutQuestion(setup, null, null, null, null, null, 10, 1, 0.3, null, null));
+
+    assertThat(layout.pegs().apart()).isPositive();
+  }
+
   @Test
   void pegsStandOffTheLinesOfThePieces() {
     for (ClockPosition clock : List.of(new ClockPosition(12, false), new ClockPosition(4, true))) {

@@ -68,5 +68,7 @@ class TurningTableTest {
   void tooManyRungsAreRefused() {
     assertThatThrownBy(() -> TurningTable.of(FOUR, 0.1, 90))
         .isInstanceOf(IllegalArgumentException.class);
+    assertThatThrownBy(() -> TurningTable.of(FOUR, 1, 0))
+        .isInstanceOf(IllegalArgumentException.class);
   }
 }

@@ -100,6 +100,11 @@ public final class ClubClient implements AutoCloseable {
     return connection().get(path(rest), accessKey);
   }
 
+  /** The same, in a form of one's own. */
+  public Reply get(String rest, String accept) throws IOException {
+    return connection().get(path(rest), accessKey, accept);
+  }
+
   /** Asks for something by its whole path. */
   public Reply getPath(String path) throws IOException {
     return connection().get(path, accessKey);

@@ -57,6 +57,13 @@ public final class Connection implements AutoCloseable {
     return exchange(head("GET", path, accessKey).append("\r\n"), new byte[0]);
   }
 
+  /** Asks for something in a form of one's own. */
+  public Reply get(String path, String accessKey, String accept) throws IOException {
+    return exchange(
+        head("GET", path, accessKey).append("Accept: ").append(accept).append("\r\n\r\n"),
+        new byte[0]);
+  }
+
   /** Asks for something to be taken away. */
   public Reply delete(String path, String accessKey) throws IOException {
     return exchange(head("DELETE", path, accessKey).append("\r\n"), new byte[0]);

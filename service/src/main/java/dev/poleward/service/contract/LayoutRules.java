@@ -16,9 +16,16 @@ final class LayoutRules {
     SetupRules.judgeSetup(body.path("standing"), "/standing", findings);
     judgeTurning(body, findings);
     JsonNode pegs = body.path("pegs");
-    if (pegs.path("a").isObject() && pegs.path("a").equals(pegs.path("b"))) {
+    if (isSame(pegs, "x") && isSame(pegs, "y")) {
       findings.broken("/pegs/b", "must stand elsewhere than peg a");
     }
+  }
+
+  /** 1 and 1.0 are one place. */
+  private static boolean isSame(JsonNode pegs, String member) {
+    JsonNode a = pegs.path("a").path(member);
+    JsonNode b = pegs.path("b").path(member);
+    return a.isNumber() && b.isNumber() && a.doubleValue() == b.doubleValue();
   }
 
   private static void judgeTurning(ObjectNode body, Findings findings) {

@@ -24,6 +24,7 @@ import dev.poleward.service.page.Notices;
 import dev.poleward.service.render.DogCurve;
 import dev.poleward.service.render.FadeAdviceWords;
 import dev.poleward.service.render.MasteryPictures;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -42,11 +43,13 @@ final class DogPaper {
   private static final int LISTED_MAX = 8;
 
   private final DogPage page;
+  private final DaySpan span;
   private final Set<CareNote> general;
   private final List<Block> blocks = new ArrayList<>();
 
-  private DogPaper(DogPage page, Set<CareNote> general) {
+  private DogPaper(DogPage page, DaySpan span, Set<CareNote> general) {
     this.page = page;
+    this.span = span;
     this.general = general;
   }
 
@@ -56,19 +59,19 @@ final class DogPaper {
    * @param general notes that the page of the class has for all dogs
    */
   static Leaf of(DogPage page, String group, DaySpan span, Set<CareNote> general) {
-    DogPaper paper = new DogPaper(page, general);
-    paper.write(group, span);
+    DogPaper paper = new DogPaper(page, span, general);
+    paper.write(group);
     return new Leaf(page.known().callName(), paper.blocks);
   }
 
-  private void write(String group, DaySpan span) {
+  private void write(String group) {
     blocks.add(new Block.Aside("%s, %s to %s".formatted(group, span.from(), span.to())));
     blocks.add(new Block.Facts(facts()));
     page.care().notes().stream()
         .filter(note -> !general.contains(note))
         .forEach(note -> blocks.add(Notices.of(note)));
     writeAtHome();
-    writeSides(span);
+    writeSides();
     writeRungs();
     writeFaults();
     writeTrials();
@@ -83,7 +86,10 @@ final class DogPaper {
     facts.add(new Block.Fact("Stage now", stage(page.end())));
     facts.add(
         new Block.Fact(
-            "Trained", "%d sessions on %d days".formatted(amount.sessions(), amount.days())));
+            "Trained",
+            ReportWords.counted(amount.sessions(), "session")
+                + " on "
+                + ReportWords.counted(amount.days(), "day")));
     facts.add(new Block.Fact("Reps", ReportPaper.tally(page.reps())));
     page.load()
         .mostGaps()
@@ -142,15 +148,15 @@ final class DogPaper {
   }
 
   private static String homework(Homework homework) {
-    return "Until %s: %d drills, %d of %d reps done."
+    return "Until %s: %s, %d of %d reps done."
         .formatted(
             homework.set().event().due(),
-            homework.drills().size(),
+            ReportWords.counted(homework.drills().size(), "drill"),
             homework.drills().stream().mapToInt(Homework.Done::reps).sum(),
             homework.drills().stream().mapToInt(Homework.Done::wanted).sum());
   }
 
-  private void writeSides(DaySpan span) {
+  private void writeSides() {
     blocks.add(new Block.Heading("Entry sides"));
     List<SideMastery> before = page.season().before().sides();
     List<SideMastery> after = page.season().after().sides();
@@ -232,8 +238,8 @@ final class DogPaper {
                     VerdictWords.reason(worked.standing())));
   }
 
-  private static String day(@Nullable Object since) {
-    return since == null ? "an unknown day" : since.toString().substring(0, 10);
+  private String day(@Nullable Instant since) {
+    return since == null ? "an unknown day" : span.day(since).toString();
   }
 
   private static String place(RungPool pool) {
@@ -271,8 +277,11 @@ final class DogPaper {
         .filter(pole -> line.spread().places().get(pole).standsOut())
         .map(
             pole ->
-                "On %d poles, pole %d stands out: %d faults."
-                    .formatted(line.poles(), pole + 1, line.spread().places().get(pole).faults()));
+                "On %d poles, pole %d stands out: %s."
+                    .formatted(
+                        line.poles(),
+                        pole + 1,
+                        ReportWords.counted(line.spread().places().get(pole).faults(), "fault")));
   }
 
   private void writeTrials() {
@@ -282,7 +291,7 @@ final class DogPaper {
         trial ->
             "%s: %d poles, %s."
                 .formatted(
-                    trial.time().toString().substring(0, 10),
+                    day(trial.time()),
                     trial.event().poles(),
                     Writing.wireName(trial.event().outcome()).replace('-', ' ')));
   }

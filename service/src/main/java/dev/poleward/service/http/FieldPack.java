@@ -2,8 +2,6 @@ package dev.poleward.service.http;
 
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import dev.poleward.domain.layout.Layout;
-import dev.poleward.domain.layout.LayoutQuestion;
 import dev.poleward.domain.layout.PoleLine;
 import dev.poleward.domain.layout.Setup;
 import dev.poleward.domain.layout.TurningTable;
@@ -31,7 +29,9 @@ record FieldPack(
     DogsPresent present,
     RunningOrder order) {
 
-  /** How far the last pole moves from rung to rung in the tables, metres: 6 inches [C]. */
+  /**
+   * How far the last pole moves from rung to rung in the tables, at least, metres: 6 inches [C].
+   */
   static final double LAST_POLE_MOVES = 0.1524;
 
   /** Where the tables end, degrees. */
@@ -54,29 +54,20 @@ record FieldPack(
 
   /** All setups that are needed, in the order in which dogs come to them. */
   List<Setup> setups() {
+    return setups(present);
+  }
+
+  static List<Setup> setups(DogsPresent present) {
     return present.dogs().stream()
         .flatMap(dog -> dog.drills().stream())
         .map(DrillToRun::setup)
         .distinct()
-        .limit(SETUPS_MAX)
         .toList();
   }
 
-  /** A setup on the ground. */
-  static Layout laidOut(Setup setup) {
-    return Layout.of(
-        new LayoutQuestion(
-            setup,
-            null,
-            null,
-            null,
-            null,
-            null,
-            LayoutQuestion.TURNING_RADIUS_USUAL,
-            LayoutQuestion.CLEARANCE_USUAL,
-            LayoutQuestion.JUMP_WIDTH_USUAL,
-            null,
-            null));
+  /** The last pole of a very long line has to move farther, or there are too many rungs. */
+  private static double degreesEach(PoleLine line) {
+    return Math.max(line.turnOfChord(LAST_POLE_MOVES), TURNED_TO / TurningTable.RUNGS_MAX);
   }
 
   /** A table for each line of poles that is needed, shorter lines first. */
@@ -86,10 +77,7 @@ record FieldPack(
         .map(setup -> new PoleLine(setup.poles(), setup.spacing()))
         .distinct()
         .sorted(Comparator.comparingDouble(PoleLine::length))
-        .forEach(
-            line ->
-                tables.put(
-                    line, TurningTable.of(line, line.turnOfChord(LAST_POLE_MOVES), TURNED_TO)));
+        .forEach(line -> tables.put(line, TurningTable.of(line, degreesEach(line), TURNED_TO)));
     return tables;
   }
 }

@@ -2,7 +2,9 @@ package dev.poleward.service.http;
 
 import dev.poleward.domain.layout.FeetAndInches;
 import dev.poleward.domain.layout.PoleLine;
+import dev.poleward.domain.layout.Setup;
 import dev.poleward.domain.layout.TurningTable;
+import dev.poleward.domain.running.AsItStands;
 import dev.poleward.domain.running.RunningOrder.OfPoleSet;
 import dev.poleward.domain.running.RunningOrder.Standing;
 import dev.poleward.domain.running.RunningOrder.Turn;
@@ -84,6 +86,7 @@ final class FieldPackPaper {
                   clock(turn.starts()),
                   names.getOrDefault(turn.dog(), turn.dog()),
                   TrainersWords.setup(standing.setup()),
+                  numbers(turn.dog(), standing.setup()),
                   turn.equals(standing.turns().getFirst())
                       ? String.format(Locale.ROOT, "%.1f m", standing.metres())
                       : ""));
@@ -99,9 +102,23 @@ final class FieldPackPaper {
                     Column.text("From"),
                     Column.text("Dog"),
                     Column.text("What stands"),
+                    Column.text("Setup"),
                     Column.number("Carried before")),
                 rows));
     return blocks;
+  }
+
+  /** Where "How to lay it out" shows what a dog runs over what stands, by numbers. */
+  private String numbers(String dog, Setup standing) {
+    List<Setup> setups = pack.setups();
+    return pack.present().dogs().stream()
+        .filter(each -> each.dog().equals(dog))
+        .flatMap(each -> each.drills().stream())
+        .map(DrillToRun::setup)
+        .filter(setup -> AsItStands.of(setup).equals(standing))
+        .distinct()
+        .map(setup -> String.valueOf(setups.indexOf(setup) + 1))
+        .collect(Collectors.joining(", "));
   }
 
   private Instant at(int seconds) {
@@ -117,7 +134,8 @@ final class FieldPackPaper {
         metres -> String.format(Locale.ROOT, "%.3f m, %s", metres, FeetAndInches.ofMetres(metres));
     return new Block.Table(
         "%d poles at %.3f m: pole 1 and the lead-in stay, the last pole moves %s each time"
-            .formatted(line.poles(), line.spacing(), both.apply(FieldPack.LAST_POLE_MOVES)),
+            .formatted(
+                line.poles(), line.spacing(), both.apply(line.chordOfTurn(table.degreesEach()))),
         List.of(
             Column.number("Rung"),
             Column.number("Turned by"),

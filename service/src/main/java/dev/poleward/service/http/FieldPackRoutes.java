@@ -3,8 +3,10 @@ package dev.poleward.service.http;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import dev.poleward.domain.running.RunningOrder;
 import dev.poleward.domain.running.RunningOrders;
+import dev.poleward.domain.running.RunningQuestion;
 import dev.poleward.domain.running.SwungPoles;
 import dev.poleward.service.access.Scope;
+import dev.poleward.service.contract.Fault;
 import dev.poleward.service.http.ClubReads.Marking;
 import dev.poleward.service.http.ClubReads.Reader;
 import dev.poleward.service.page.PdfPages;
@@ -24,6 +26,13 @@ final class FieldPackRoutes {
 
   /** What it comes as, the usual form first. */
   static final List<String> FORMS = List.of(Answer.JSON, PdfPages.PDF);
+
+  private static final Fault TOO_MANY =
+      new Fault(
+          "class",
+          "has more than %d members, or they come to more than %d turns or %d setups: ask for plans and a running order of those who come"
+              .formatted(
+                  RunningQuestion.DOGS_MAX, RunningQuestion.TURNS_MAX, FieldPack.SETUPS_MAX));
 
   private final ClubReads reads;
   private final PlacedReps placed;
@@ -72,9 +81,8 @@ final class FieldPackRoutes {
       return call.refused(ProblemKind.NOT_FOUND, "There is no such class.");
     }
     DogsPresent dogs = present.get();
-    if (!dogs.faults().isEmpty()) {
-      return call.refused(
-          ProblemKind.CONTRADICTED, "The class " + dogs.faults().getFirst().detail() + ".");
+    if (!dogs.faults().isEmpty() || FieldPack.setups(dogs).size() > FieldPack.SETUPS_MAX) {
+      return call.refused(Problem.inParameters(List.of(TOO_MANY)));
     }
     RunningOrder order = RunningOrders.of(dogs.question(), new SwungPoles());
     FieldPack pack = new FieldPack(group, date, zone, asked, dogs, order);

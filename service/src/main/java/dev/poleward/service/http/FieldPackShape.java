@@ -1,6 +1,8 @@
 package dev.poleward.service.http;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import dev.poleward.domain.layout.Layout;
+import dev.poleward.domain.layout.LayoutQuestion;
 import dev.poleward.service.codec.Writing;
 import java.util.List;
 
@@ -19,7 +21,8 @@ final class FieldPackShape {
             "order",
             new RunningShape(pack.asked(), pack.present(), pack.order(), pack.zone())
                 .of(pack.group()))
-        .putObjects("layouts", pack.setups(), setup -> LayoutShape.of(FieldPack.laidOut(setup)))
+        .putObjects(
+            "layouts", pack.setups(), setup -> LayoutShape.of(Layout.of(LayoutQuestion.of(setup))))
         .putObjects(
             "turning",
             List.copyOf(pack.turning().entrySet()),

@@ -26,7 +26,9 @@ final class Papers {
           .with("Referrer-Policy", "no-referrer");
     }
     return pdf.of(sheaf)
-        .map(bytes -> new Answer(200, PdfPages.PDF, bytes, Map.of()))
+        .map(
+            bytes ->
+                new Answer(200, PdfPages.PDF, bytes, Map.of("X-Content-Type-Options", "nosniff")))
         .orElseGet(
             () -> call.refused(ProblemKind.NOT_IN_TIME, "Too many pages are being printed."));
   }

@@ -35,6 +35,6 @@ final class Pictures {
   }
 
   private static Answer answer(String type, byte[] bytes) {
-    return new Answer(200, type, bytes, Map.of());
+    return new Answer(200, type, bytes, Map.of("X-Content-Type-Options", "nosniff"));
   }
 }

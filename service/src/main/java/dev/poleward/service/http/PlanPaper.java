@@ -78,7 +78,7 @@ final class PlanPaper {
         drill.path("spacing").asDouble(SPACING_USUAL),
         alone ? LeadIn.NONE : planned.leadIn(),
         drill.has("leadInDistance") ? drill.get("leadInDistance").doubleValue() : null,
-        new Approach(angle, angle.clock().orElse(null)),
+        new Approach(angle, null),
         null,
         null,
         null);

@@ -1,6 +1,7 @@
 package dev.poleward.service.http;
 
 import dev.poleward.domain.care.CareNote;
+import dev.poleward.domain.care.Severity;
 import dev.poleward.domain.event.ClassEvent.ClassFormed;
 import dev.poleward.domain.mastery.Estimate;
 import dev.poleward.domain.report.Attendance;
@@ -30,7 +31,7 @@ import org.jspecify.annotations.Nullable;
 /** A class report on paper: the page of the class, then one for each dog. */
 final class ReportPaper {
 
-  /** Most sessions, setups and rungs that a page has room for; how many more there are is said. */
+  /** Most sessions that a page has room for; those that came last are shown. */
   private static final int ROWS_MAX = 60;
 
   private static final int STUCK_MAX = 8;
@@ -52,8 +53,10 @@ final class ReportPaper {
 
   private static Set<CareNote> general(List<DogPage> dogs) {
     Set<CareNote> general = new LinkedHashSet<>();
-    if (!dogs.isEmpty()) {
-      general.addAll(dogs.getFirst().care().notes());
+    if (dogs.size() > 1) {
+      dogs.getFirst().care().notes().stream()
+          .filter(note -> note.severity() == Severity.NOTE)
+          .forEach(general::add);
       dogs.forEach(dog -> general.retainAll(dog.care().notes()));
     }
     return general;
@@ -83,7 +86,9 @@ final class ReportPaper {
       leaves.add(
           new Leaf(
               "Not shown",
-              List.of(new Block.Paragraph(report.omitted() + " more dogs are not shown."))));
+              List.of(
+                  new Block.Paragraph(
+                      ReportWords.counted(report.omitted(), "more dog") + " not shown."))));
     }
     return new Sheaf(formed.name() + ", " + days, report.span().to(), leaves);
   }
@@ -95,11 +100,13 @@ final class ReportPaper {
     if (!page.sessions().isEmpty()) {
       blocks.add(new Block.Heading("Who was there"));
       blocks.add(sessions(page));
-      blocks.add(dogs());
       blocks.add(
           new Block.Aside(
               "A dog that ran was there, whatever was noted. Unknown: nobody noted it, and it has"
                   + " no reps."));
+    }
+    if (!report.dogs().isEmpty()) {
+      blocks.add(dogs());
     }
     stuck(blocks, page);
     equipment(blocks, page);

@@ -146,7 +146,7 @@ final class ReportWords {
     };
   }
 
-  private static String counted(int count, String one) {
+  static String counted(int count, String one) {
     return count == 1 ? "1 " + one : count + " " + one + "s";
   }
 }

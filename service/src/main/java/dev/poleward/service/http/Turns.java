@@ -8,7 +8,8 @@ import java.util.stream.IntStream;
 /**
  * One at a time where a request looks whether a name is free before it takes it: of two at once
  * both would find it free, and both be told that it is theirs. Through two nodes that can still
- * happen; then the record decides which one stands. Safe for use by many threads.
+ * happen; then the record decides which one stands. Likewise where an answer takes a processor for
+ * a second or two: of those one at a time is enough for a club. Safe for use by many threads.
  */
 final class Turns {
 

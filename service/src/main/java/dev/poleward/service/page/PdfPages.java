@@ -27,8 +27,8 @@ public final class PdfPages {
   /** Of the narrowest cell that a name may stand in, likewise. */
   private static final double CELL_WIDTH = 116;
 
-  /** Two pictures with their headings find room on a page. */
-  private static final double FIGURE_HEIGHT_MAX = 450;
+  /** A picture finds room on a page of its own. */
+  private static final double FIGURE_HEIGHT_MAX = 900;
 
   private final Studio studio;
   private final String style = PageStyle.read("page.css") + PageStyle.read("print.css");
@@ -42,7 +42,7 @@ public final class PdfPages {
   public Optional<byte[]> of(Sheaf sheaf) {
     OnPaper flavour = new OnPaper();
     String markup = new Markup(flavour, style).of(sheaf);
-    return studio.printed(new Press.Print(sheaf.title(), sheaf.day(), markup, flavour.pictures));
+    return studio.printed(new Press.Print(sheaf.day(), markup, flavour.pictures));
   }
 
   private static final class OnPaper implements Flavour {

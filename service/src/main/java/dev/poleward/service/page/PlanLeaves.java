@@ -15,7 +15,7 @@ import java.util.Locale;
  */
 public final class PlanLeaves {
 
-  /** As wide as a page of A4 between its margins, in pixels of CSS. */
+  /** From here on the tape sheet stands beside the ground, in pixels of CSS. */
   private static final int PICTURE_WIDTH = 720;
 
   /** More columns than this do not fit on paper. */
@@ -59,7 +59,9 @@ public final class PlanLeaves {
       blocks.add(
           new Block.Heading(
               "Setup %d, for %s".formatted(i + 1, whoseDrills(setups.get(i), plans))));
-      blocks.add(new Block.Figure(LayoutPicture.of(laidOut(setups.get(i)), PICTURE_WIDTH)));
+      blocks.add(
+          new Block.Figure(
+              LayoutPicture.of(Layout.of(LayoutQuestion.of(setups.get(i))), PICTURE_WIDTH)));
     }
     return blocks;
   }
@@ -79,22 +81,6 @@ public final class PlanLeaves {
       }
     }
     return String.join("; ", whose);
-  }
-
-  private static Layout laidOut(Setup setup) {
-    return Layout.of(
-        new LayoutQuestion(
-            setup,
-            null,
-            null,
-            null,
-            null,
-            null,
-            LayoutQuestion.TURNING_RADIUS_USUAL,
-            LayoutQuestion.CLEARANCE_USUAL,
-            LayoutQuestion.JUMP_WIDTH_USUAL,
-            null,
-            null));
   }
 
   private static List<Block> whatToDo(PlanOnPaper plan, List<Setup> setups) {

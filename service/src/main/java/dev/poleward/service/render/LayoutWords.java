@@ -5,6 +5,7 @@ import dev.poleward.domain.layout.EntrySide;
 import dev.poleward.domain.layout.FeetAndInches;
 import dev.poleward.domain.layout.Layout;
 import dev.poleward.domain.layout.LayoutAdvice;
+import dev.poleward.domain.layout.LeadIn;
 import dev.poleward.domain.layout.Pegs;
 import dev.poleward.domain.layout.Piece;
 import dev.poleward.domain.layout.Pose;
@@ -41,22 +42,31 @@ final class LayoutWords {
     if (start == null || setup.approach() == null) {
       return "The rep says where the dog starts.";
     }
-    double angle = setup.approach().entry().degrees();
-    String clock = setup.approach().entry().clock().map(at -> "from " + at + ", ").orElse("from ");
+    double size = setup.approach().entry().size();
     String what =
         switch (setup.leadIn()) {
-          case NONE -> "The dog is put ";
-          case JUMP -> "Jump ";
-          case TUNNEL -> "Tunnel ";
+          case NONE -> "The dog is put at ";
+          case JUMP -> "Jump at ";
+          case TUNNEL -> "Tunnel at ";
         };
     return what
-        + clock
+        + setup.approach().entry().clock().map(at -> at + ", ").orElse("")
         + format(
-            "%s° %s, %s from pole 1 (%s).",
-            degrees(Math.abs(angle)),
-            side(side(layout)),
+            "%s from pole 1 (%s): %s%s.%s",
             metres(start.spot().distanceTo(Spot.POLE_1)),
-            FeetAndInches.ofMetres(start.spot().distanceTo(Spot.POLE_1)));
+            FeetAndInches.ofMetres(start.spot().distanceTo(Spot.POLE_1)),
+            size == 0 ? "" : degrees(size) + "° ",
+            side(side(layout)),
+            turned(setup));
+  }
+
+  private static String turned(Setup setup) {
+    Double facing = setup.jumpFacing();
+    return setup.leadIn() != LeadIn.JUMP || facing == null || facing == 0
+        ? ""
+        : format(
+            " The jump is turned by %s° %s from facing pole 1.",
+            degrees(Math.abs(facing)), facing > 0 ? "clockwise" : "counter-clockwise");
   }
 
   private static String side(EntrySide side) {
@@ -83,16 +93,20 @@ final class LayoutWords {
     return format(
         "Pegs A and B: %s apart (%s). Pole 1 lies %s from A and %s from B; sides are seen from A to"
             + " B.",
-        metres(pegs.apart()),
+        tape(pegs.apart()),
         FeetAndInches.ofMetres(pegs.apart()),
-        metres(pegs.tapesTo(Spot.POLE_1).fromA()),
-        metres(pegs.tapesTo(Spot.POLE_1).fromB()));
+        tape(pegs.tapesTo(Spot.POLE_1).fromA()),
+        tape(pegs.tapesTo(Spot.POLE_1).fromB()));
   }
 
   /** Everything, for whoever does not see the picture. */
   static String inWords(Layout layout) {
     List<String> said = new ArrayList<>();
     said.add("Seen from above, 12 at the top, the poles running towards 6.");
+    Double towards = layout.question().polesRunTowards();
+    if (towards != null) {
+      said.add(format("The poles run %s° clockwise from north.", degrees(towards)));
+    }
     said.add(comesFrom(layout));
     said.add(way(layout));
     said.add(pegs(layout));
@@ -128,6 +142,11 @@ final class LayoutWords {
       case LEFT -> "left";
       case RIGHT -> "right";
     };
+  }
+
+  /** To the millimetre: what is laid out from it is to lie within 5 mm. */
+  private static String tape(double metres) {
+    return format("%.3f", metres) + GLUE + "m";
   }
 
   static String metres(double metres) {

@@ -23,7 +23,7 @@ import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.w3c.dom.Element;
 
-/** Prints markup as PDF. Fetches nothing. For one thread and one print. */
+/** Prints markup as PDF. Fetches nothing. Safe for use by many threads. */
 public final class Press {
 
   /** The media type under which markup names its pictures. */
@@ -48,12 +48,11 @@ public final class Press {
   /**
    * What is printed.
    *
-   * @param title of the file
    * @param day that the file is of: the same print is the same bytes, whenever it is made
    * @param markup well-formed
    * @param pictures by the names that the markup's objects have for them
    */
-  public record Print(String title, LocalDate day, String markup, Map<String, Picture> pictures) {
+  public record Print(LocalDate day, String markup, Map<String, Picture> pictures) {
 
     /** Keeps the pictures from changing. */
     public Print {

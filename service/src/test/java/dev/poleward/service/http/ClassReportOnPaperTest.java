@@ -132,6 +132,21 @@ class ClassReportOnPaperTest {
     }
   }
 
+  @Test
+  void aDogThatRestsSaysSoOnItsOwnPage() throws Exception {
+    club.record(
+        event("rest", "dog.rested.v1", "2026-05-05T10:00:00Z", "{'dog':'dog-00','reason':'lame'}"));
+
+    Document page =
+        DocumentBuilderFactory.newInstance()
+            .newDocumentBuilder()
+            .parse(new ByteArrayInputStream(get(club, "text/html")));
+
+    NodeList leaves = page.getElementsByTagName("section");
+    assertThat(leaves.item(0).getTextContent()).doesNotContain("STOP");
+    assertThat(leaves.item(1).getTextContent()).contains("Juniper").contains("STOP");
+  }
+
   private static byte[] get(Club as, String form) {
     return as.given()
         .header("Accept", form)

@@ -92,6 +92,35 @@ class FieldPackTest {
     club.get(PACK).then().statusCode(200).body("dogs.dog", contains("juniper"));
   }
 
+  /** 24 poles at a metre: 6 inches would be more than 180 rungs a side [D]. */
+  @Test
+  void aVeryLongLineIsTurnedByHalfADegree() {
+    club.record(
+        event(
+            "p",
+            "programme.published.v1",
+            "2026-01-10T10:00:00Z",
+            "{'programme':'long','version':1,'name':'Long','stages':[{'stage':'all','poles':24,'spacing':1,'leadIn':'none',"
+                + "'entries':{'clocks':['12:00']},'handlings':[{'manoeuvre':'alongside'}]}]}"),
+        event(
+            "a",
+            "programme.assigned.v1",
+            "2026-01-11T10:00:00Z",
+            "{'dog':'juniper','programme':'long'}"),
+        event(
+            "ok",
+            "dog.cleared.v1",
+            "2026-01-11T10:00:00Z",
+            "{'dog':'juniper','limits':{'poles':24,'gapsPerSession':200,'gapsPerWeek':400}}"));
+
+    club.get(PACK)
+        .then()
+        .statusCode(200)
+        .body("turning[0].poles", equalTo(24))
+        .body("turning[0].degreesEach", equalTo(0.5f))
+        .body("turning[0].rungsPerSide", equalTo(180));
+  }
+
   @Test
   void itIsPrinted() throws IOException {
     byte[] print =

@@ -112,6 +112,36 @@ class LayoutTest {
   }
 
   @Test
+  void whatIsOnePlaceIsOneHoweverItIsWritten() {
+    asked("{" + TUNNEL + ",'pegs':{'a':{'x':1,'y':1},'b':{'x':1.0,'y':1}}}")
+        .statusCode(400)
+        .body("errors[0].pointer", equalTo("/pegs/b"));
+    asked("{" + TUNNEL + ",'turning':{'to':1e-9,'degreesEach':5}}")
+        .statusCode(400)
+        .body("errors[0].pointer", equalTo("/turning/to"));
+    asked("{" + TUNNEL + ",'turning':{'to':90,'lastPoleChord':5e-324}}")
+        .statusCode(400)
+        .body("errors[0].pointer", equalTo("/turning/lastPoleChord"));
+  }
+
+  @Test
+  void theExtremesOfTheContractAreLaidOut() {
+    asked("{'setup':{'poles':2,'spacing':0.3,'leadIn':'none'}}")
+        .statusCode(200)
+        .body("pieces", hasSize(4))
+        .body("path", nullValue());
+    asked(
+            "{'setup':{'poles':24,'spacing':1.5,'leadIn':'jump','leadInDistance':50,'clock':'6:30'},"
+                + "'turningRadius':10,'turning':{'degreesEach':1,'to':179}}")
+        .statusCode(200)
+        .body("pieces", hasSize(28))
+        .body("warnings.id", hasItem("lead-in-far"))
+        .body("warnings.id", hasItem("long-tape"));
+    asked("{'setup':{'poles':4,'spacing':0.6,'leadIn':'tunnel','leadInDistance':0,'angle':90}}")
+        .statusCode(200);
+  }
+
+  @Test
   void anyKeyWillDoAndNoneWillNot() {
     Club timer = club.withKey("timer", "'timing:push'", "'dogs':['juniper']");
     timer

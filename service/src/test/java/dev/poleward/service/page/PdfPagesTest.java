@@ -66,7 +66,8 @@ class PdfPagesTest {
         "ジュニパー・フォン・デア・ホーエン・ヴィーゼ",
         "عرعر الصغير",
         "जुनिपर",
-        "🐕‍🦺 Juno"
+        "🐕‍🦺 Juno",
+        "bell\u0007 and \u202Eturned"
       })
   void whateverADogIsCalledItsPlanIsPrinted(String name) throws IOException {
     try (PDDocument file = Loader.loadPDF(print(name))) {
