@@ -29,7 +29,7 @@ import org.junit.jupiter.api.Test;
 /** Nothing is edited: what was said wrongly is taken back by saying so. */
 class CorrectionLawsTest {
 
-  private static final int HISTORIES = 3_000;
+  private static final int HISTORIES = 2_000;
 
   @Test
   void whatIsWithdrawnMightAsWellNeverHaveBeenSaid() {

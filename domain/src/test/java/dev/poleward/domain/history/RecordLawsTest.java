@@ -24,7 +24,7 @@ import org.junit.jupiter.api.Test;
 /** Set semantics: the promise that makes buffering, retrying and interleaving phones harmless. */
 class RecordLawsTest {
 
-  private static final int HISTORIES = 3_000;
+  private static final int HISTORIES = 2_000;
   private static final Pattern RECORDED = Pattern.compile("recorded=[^,]++, ");
 
   @Test

@@ -37,7 +37,7 @@ import org.junit.jupiter.api.Test;
 /** The two times: what had happened by then, and what was known by then. */
 class ViewLawsTest {
 
-  private static final int HISTORIES = 3_000;
+  private static final int HISTORIES = 2_000;
   private static final Instant FAR = Instant.parse("2199-12-31T23:59:59Z");
 
   @Test
