@@ -61,7 +61,7 @@ public record LayoutAdvice(String id, String text) {
           told(
               "turn-too-tight",
               "A dog that turns in a radius of %.1f m finds no way into the gap from here but"
-                  + " through the poles or all round. Bring it from farther off, or from less of an"
+                  + " through the poles, round their far end or all round. Bring it from farther off, or from less of an"
                   + " angle.",
               radius);
       case LayoutWarning.SpacingOutsideRules(RuleBody body, double spacing) ->
