@@ -28,7 +28,7 @@ final class CareShape {
                 .put("week", load(permit.load().week()))
                 .put("fourWeeksBefore", load(permit.load().before()))
                 .done())
-        .put("heat", permit.heat() == null ? null : OutlookShape.rounded(permit.heat()))
+        .put("heat", permit.heat() == null ? null : Thousandths.of(permit.heat()))
         .put("limits", limits(limits))
         .putObjects("notes", permit.notes(), PlanShape::note)
         .done();

@@ -62,9 +62,9 @@ final class GoalShape {
 
   private static ObjectNode chance(Estimate chance) {
     return new Writing()
-        .put("value", OutlookShape.rounded(chance.value()))
-        .put("lower", OutlookShape.rounded(chance.lower()))
-        .put("upper", OutlookShape.rounded(chance.upper()))
+        .put("value", Thousandths.of(chance.value()))
+        .put("lower", Thousandths.of(chance.lower()))
+        .put("upper", Thousandths.of(chance.upper()))
         .done();
   }
 

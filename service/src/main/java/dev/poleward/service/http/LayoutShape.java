@@ -29,7 +29,7 @@ final class LayoutShape {
     return new Writing()
         .put("setup", SetupCodec.write(layout.question().setup()))
         .putObjects("pieces", pieces(layout), each -> each)
-        .put("pegsApart", rounded(layout.pegs().apart()))
+        .put("pegsApart", Thousandths.of(layout.pegs().apart()))
         .put("path", layout.path() == null ? null : path(layout.path()))
         .put("turning", turning(layout))
         .put("ground", layout.fit() == null ? null : ground(layout.fit()))
@@ -59,8 +59,8 @@ final class LayoutShape {
       String name, Spot spot, List<ObjectNode> tapes, Pegs.@Nullable Side side) {
     return new Writing()
         .put("piece", name)
-        .put("x", rounded(spot.x()))
-        .put("y", rounded(spot.y()))
+        .put("x", Thousandths.of(spot.x()))
+        .put("y", Thousandths.of(spot.y()))
         .putObjects("tapes", tapes, each -> each)
         .put("side", side)
         .done();
@@ -69,7 +69,7 @@ final class LayoutShape {
   private static ObjectNode tape(String from, double metres) {
     return new Writing()
         .put("from", from)
-        .put("metres", rounded(metres))
+        .put("metres", Thousandths.of(metres))
         .putPrinted("feetInches", FeetAndInches.ofMetres(metres))
         .done();
   }
@@ -77,8 +77,8 @@ final class LayoutShape {
   private static ObjectNode path(BoundedPath path) {
     return new Writing()
         .put("radius", path.radius())
-        .put("length", rounded(path.length()))
-        .put("turn", rounded(path.turn()))
+        .put("length", Thousandths.of(path.length()))
+        .put("turn", Thousandths.of(path.turn()))
         .putObjects(
             "parts",
             IntStream.range(0, path.parts().size())
@@ -88,7 +88,7 @@ final class LayoutShape {
             i ->
                 new Writing()
                     .put("turn", path.word().turns().get(i))
-                    .put("metres", rounded(path.parts().get(i)))
+                    .put("metres", Thousandths.of(path.parts().get(i)))
                     .done())
         .done();
   }
@@ -102,19 +102,19 @@ final class LayoutShape {
   /** Adds a turning table. */
   static ObjectNode turning(Writing shape, PoleLine line, TurningTable table) {
     return shape
-        .put("degreesEach", rounded(table.degreesEach()))
+        .put("degreesEach", Thousandths.of(table.degreesEach()))
         .put("rungsPerSide", table.rungs().size())
         .put("setups", table.setups())
-        .put("lastStep", rounded(table.lastStep()))
-        .put("carried", rounded(table.carried(line)))
+        .put("lastStep", Thousandths.of(table.lastStep()))
+        .put("carried", Thousandths.of(table.carried(line)))
         .putObjects(
             "rungs",
             table.rungs(),
             rung ->
                 new Writing()
-                    .put("degrees", rounded(rung.degrees()))
-                    .put("lastPoleMoves", rounded(rung.lastPoleMoves()))
-                    .put("swing", rounded(rung.swing()))
+                    .put("degrees", Thousandths.of(rung.degrees()))
+                    .put("lastPoleMoves", Thousandths.of(rung.lastPoleMoves()))
+                    .put("swing", Thousandths.of(rung.swing()))
                     .done())
         .done();
   }
@@ -123,15 +123,15 @@ final class LayoutShape {
     return new Writing()
         .put("fits", fit.fits())
         .put("turnedBy", fit.turnedBy())
-        .put("lengthNeeded", rounded(fit.lengthNeeded()))
-        .put("widthNeeded", rounded(fit.widthNeeded()))
+        .put("lengthNeeded", Thousandths.of(fit.lengthNeeded()))
+        .put("widthNeeded", Thousandths.of(fit.widthNeeded()))
         .done();
   }
 
   private static ObjectNode moves(Moves moves) {
     return new Writing()
         .put("stays", moves.stays())
-        .put("metres", rounded(moves.metres()))
+        .put("metres", Thousandths.of(moves.metres()))
         .putObjects("moves", moves.moves(), LayoutShape::move)
         .done();
   }
@@ -143,7 +143,7 @@ final class LayoutShape {
           writing
               .put("piece", from.name())
               .put("becomes", to.name())
-              .put("metres", rounded(metres));
+              .put("metres", Thousandths.of(metres));
       case Move.Bring(Piece to) -> writing.put("becomes", to.name());
       case Move.TakeAway(Piece from) -> writing.put("piece", from.name());
     }
@@ -152,9 +152,5 @@ final class LayoutShape {
 
   private static ObjectNode advice(LayoutAdvice advice) {
     return new Writing().put("id", advice.id()).put("text", advice.text()).done();
-  }
-
-  private static double rounded(double value) {
-    return Math.rint(value * 1_000) / 1_000;
   }
 }

@@ -133,21 +133,21 @@ final class OutlookShape {
         .put(
             "quickness",
             new Writing()
-                .put("value", rounded(Trait.QUICKNESS.factorOf(quickness.mean())))
-                .put("lower", rounded(Trait.QUICKNESS.factorOf(quickness.mean() - spread)))
-                .put("upper", rounded(Trait.QUICKNESS.factorOf(quickness.mean() + spread)))
+                .put("value", Thousandths.of(Trait.QUICKNESS.factorOf(quickness.mean())))
+                .put("lower", Thousandths.of(Trait.QUICKNESS.factorOf(quickness.mean() - spread)))
+                .put("upper", Thousandths.of(Trait.QUICKNESS.factorOf(quickness.mean() + spread)))
                 .done())
-        .put("ownShare", rounded(told.ownShare()))
+        .put("ownShare", Thousandths.of(told.ownShare()))
         .done();
   }
 
   private static ObjectNode own(OwnRhythm own) {
     return new Writing()
         .put("sessions", own.sessions())
-        .put("weeks", rounded(own.weeks()))
+        .put("weeks", Thousandths.of(own.weeks()))
         .put(
             "sessionsPerWeek",
-            own.rhythm().map(each -> rounded(each.sessionsPerWeek())).orElse(null))
+            own.rhythm().map(each -> Thousandths.of(each.sessionsPerWeek())).orElse(null))
         .put("repsPerSession", own.repsPerSession())
         .done();
   }
@@ -156,7 +156,7 @@ final class OutlookShape {
   static Writing rhythm(RhythmAhead ahead) {
     return new Writing()
         .put("own", ahead.isOwn())
-        .put("sessionsPerWeek", rounded(ahead.rhythm().sessionsPerWeek()))
+        .put("sessionsPerWeek", Thousandths.of(ahead.rhythm().sessionsPerWeek()))
         .put("repsPerSession", ahead.rhythm().repsPerSession());
   }
 
@@ -180,9 +180,9 @@ final class OutlookShape {
     return shape
         .put("state", "ahead")
         .put("sessions", each(quantiles, session -> (double) session))
-        .put("weeks", each(quantiles, session -> rounded(ahead.rhythm().weeks(session))))
+        .put("weeks", each(quantiles, session -> Thousandths.of(ahead.rhythm().weeks(session))))
         .put("days", days(quantiles, ahead, from))
-        .put("unfinished", rounded(reaching.unfinished()))
+        .put("unfinished", Thousandths.of(reaching.unfinished()))
         .done();
   }
 
@@ -205,10 +205,5 @@ final class OutlookShape {
         .putPrinted("middle", of(quantiles.middle(), day))
         .putPrinted("late", of(quantiles.late(), day))
         .done();
-  }
-
-  /** To a thousandth: more digits would claim what no simulation knows. */
-  static double rounded(double value) {
-    return Math.rint(value * 1_000) / 1_000;
   }
 }

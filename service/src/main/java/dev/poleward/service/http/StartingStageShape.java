@@ -37,7 +37,7 @@ final class StartingStageShape {
         .put("proposed", proposed(stage))
         .put("clear", stage.clear())
         .putObjects("stages", stage.stages(), StartingStageShape::chance)
-        .put("finished", OutlookShape.rounded(stage.finished()))
+        .put("finished", Thousandths.of(stage.finished()))
         .putObjects("next", stage.next(), StartingStageShape::toTry)
         .done();
   }
@@ -48,15 +48,13 @@ final class StartingStageShape {
   }
 
   private static ObjectNode chance(Chance chance) {
-    return DrillShape.of(chance.stage())
-        .put("chance", OutlookShape.rounded(chance.chance()))
-        .done();
+    return DrillShape.of(chance.stage()).put("chance", Thousandths.of(chance.chance())).done();
   }
 
   private static ObjectNode toTry(ToTry toTry) {
     return new Writing()
         .put("drill", DrillShape.of(toTry.drill()))
-        .put("expectedClean", OutlookShape.rounded(toTry.clean()))
+        .put("expectedClean", Thousandths.of(toTry.clean()))
         .done();
   }
 

@@ -36,18 +36,14 @@ final class TapeTable {
     return column ->
         switch (column) {
           case "piece" -> piece.name();
-          case "x" -> toMillimetre(piece.spot().x());
-          case "y" -> toMillimetre(piece.spot().y());
+          case "x" -> Thousandths.of(piece.spot().x());
+          case "y" -> Thousandths.of(piece.spot().y());
           case "metresFromPegA" -> tapes.fromA();
           case "metresFromPegB" -> tapes.fromB();
           case "feetInchesFromPegA" -> FeetAndInches.ofMetres(tapes.fromA());
           case "feetInchesFromPegB" -> FeetAndInches.ofMetres(tapes.fromB());
           case "side" -> Writing.wireName(tapes.side());
-          default -> toMillimetre(pegs.apart());
+          default -> Thousandths.of(pegs.apart());
         };
-  }
-
-  private static double toMillimetre(double metres) {
-    return Math.rint(metres * 1_000) / 1_000;
   }
 }
