@@ -11,8 +11,10 @@ import java.util.Optional;
  *
  * @param stages in the order in which they can be gone through
  * @param retention how it forgets what it knew
+ * @param agedTo until when days without practice were counted
  */
-public record DogStanding(Programme programme, List<StageStanding> stages, Retention retention) {
+public record DogStanding(
+    Programme programme, List<StageStanding> stages, Retention retention, Instant agedTo) {
 
   /** Keeps the stages from changing. */
   public DogStanding {

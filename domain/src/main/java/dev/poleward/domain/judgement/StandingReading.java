@@ -200,7 +200,7 @@ public final class StandingReading {
               waitsFor,
               poolsOf(stage).stream().map(p -> p.standing(over, dueAfter, agedTo)).toList()));
     }
-    return new DogStanding(programme(), stages, retention);
+    return new DogStanding(programme(), stages, retention, agedTo);
   }
 
   /** Where the dog stands, were it like any dog where forgetting is concerned. */

@@ -22,9 +22,6 @@ record Parts(List<Part> tests, List<Part> lessons) {
   /** So many rungs are come nearer to in one session: one on either side [C]. */
   private static final int LESSONS_MAX = 2;
 
-  /** For a miss that does not decide. */
-  private static final int SPARE = 1;
-
   /** Keeps the parts from changing. */
   Parts {
     tests = List.copyOf(tests);
@@ -48,7 +45,7 @@ record Parts(List<Part> tests, List<Part> lessons) {
     double have = surplus;
     int left = reps;
     for (Work test : work.stream().filter(Work::isReady).toList()) {
-      int most = test.standing().judgement().cleanRepsToDecide() + SPARE;
+      int most = test.repsToBeSure();
       int own = 0;
       while (own < most && left > 0 && (learners.isEmpty() || have < left * (floor - LESSON))) {
         own++;

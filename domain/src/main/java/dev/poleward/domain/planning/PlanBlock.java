@@ -18,6 +18,10 @@ public record PlanBlock(
     Estimate expected,
     @Nullable DrillOfStage fallback) {
 
+  PlanBlock longerBy(int more) {
+    return new PlanBlock(drill, reps + more, purpose, expected, fallback);
+  }
+
   /** What a block is for. */
   public enum Purpose {
     /** Something solid to begin with. */
@@ -28,6 +32,10 @@ public record PlanBlock(
     REFRESH,
     /** What is to be learned. */
     WORK,
+    /** A look ahead, which may fail. */
+    PROBE,
+    /** It is solid, and is to stay so. */
+    KEEP,
     /** Something solid to end with. */
     FINISH
   }

@@ -6,16 +6,17 @@ import dev.poleward.domain.judgement.NextRungs;
 import dev.poleward.domain.programme.Drill;
 import dev.poleward.domain.programme.DrillOfStage;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
  * Makes a session. What slips or is due is refreshed; then two or more rungs are worked on, the
  * entry sides in turn: those that can be expected to pass are tested, every handling in turn; those
- * that are too far are come nearer to by stepping stones. It begins and ends with something solid,
- * or with what can be expected to go as well as that.
+ * that are too far are come nearer to by stepping stones; now and then something is tried before
+ * its turn. It begins and ends with something solid, or with what can be expected to go as well as
+ * that. With nothing of all that, what is solid is kept so.
  *
  * <p>Learns nothing and draws nothing: the same question has the same answer. For one thread.
  */
@@ -37,16 +38,15 @@ public final class Planner {
   private final CleanForecast forecast;
   private final Ground ground;
   private final SolidDrills solid;
-  private final Room room;
+  private final SessionDraft session;
   private final List<NextRung> refreshers;
-  private final List<PlanBlock> blocks = new ArrayList<>();
 
   private Planner(DogStanding dog, CleanForecast forecast, Ground ground) {
     this.dog = dog;
     this.forecast = forecast;
     this.ground = ground;
     this.solid = new SolidDrills(dog, ground, forecast);
-    this.room = new Room(ground.limits());
+    this.session = new SessionDraft(dog.programme(), forecast, solid, ground.limits());
     this.refreshers =
         NextRungs.of(dog, forecast).stream()
             .filter(next -> isRefresher(next.why()))
@@ -69,29 +69,23 @@ public final class Planner {
 
   private SessionPlan plan() {
     List<Work> work = Work.of(dog, ground, forecast);
-    room.keepOne();
-    begin(parts(work));
+    Optional<Part> look = new LookAhead(dog, ground, forecast).today();
+    begin(Stream.concat(parts(work).first().stream(), look.map(Part::work).stream()).findFirst());
     refresh();
+    look.ifPresent(this::probe);
     Parts parts = parts(work);
-    parts.tests().forEach(this::test);
+    parts.tests().forEach(part -> run(part, PlanBlock.Purpose.WORK));
     learn(parts.lessons());
-    room.useKept();
+    session.closeUp();
+    if (session.isEmpty()) {
+      Upkeep.of(dog, ground, forecast).forEach(part -> run(part, PlanBlock.Purpose.KEEP));
+    }
     end();
-    return new SessionPlan(blocks);
+    return session.plan();
   }
 
   private Parts parts(List<Work> work) {
-    return Parts.of(work, room.reps(), surplus(), dog.programme().cleanFloor());
-  }
-
-  /** By how much the session is above its floor so far, its end included, in clean reps. */
-  private double surplus() {
-    double floor = dog.programme().cleanFloor();
-    double surplus = dog.programme().cleanTarget() - floor;
-    for (PlanBlock block : blocks) {
-      surplus += block.reps() * (block.expected().value() - floor);
-    }
-    return surplus;
+    return Parts.of(work, session.repsLeft(), session.surplus(), dog.programme().cleanFloor());
   }
 
   private boolean isAsGoodAsSolid(double expected) {
@@ -99,7 +93,7 @@ public final class Planner {
   }
 
   /** Something solid, unless what comes first goes as well as that; what slips never does. */
-  private void begin(Parts parts) {
+  private void begin(Optional<Work> firstWork) {
     if (!refreshers.isEmpty() && repsForRefreshers() > 0) {
       NextRung first = refreshers.getFirst();
       List<Drill> drills = ground.allowed(first.standing());
@@ -107,8 +101,7 @@ public final class Planner {
         warmUpFor(drills.getFirst());
       }
     } else {
-      parts
-          .first()
+      firstWork
           .map(Work::drills)
           .filter(drills -> reliable(drills).isEmpty())
           .ifPresent(drills -> warmUpFor(drills.getFirst()));
@@ -120,7 +113,7 @@ public final class Planner {
   }
 
   private void warmUpFor(Drill first) {
-    solid.reliableNear(first).ifPresent(drill -> add(drill, 1, PlanBlock.Purpose.WARM_UP));
+    solid.reliableNear(first).ifPresent(drill -> session.add(drill, 1, PlanBlock.Purpose.WARM_UP));
   }
 
   private int repsForRefreshers() {
@@ -128,23 +121,32 @@ public final class Planner {
   }
 
   private void end() {
-    if (!blocks.isEmpty() && !isAsGoodAsSolid(blocks.getLast().expected().value())) {
-      solid
-          .reliableNear(blocks.getLast().drill().drill())
-          .ifPresent(drill -> add(drill, 1, PlanBlock.Purpose.FINISH));
-    }
+    session
+        .last()
+        .filter(block -> !isAsGoodAsSolid(block.expected().value()))
+        .flatMap(block -> solid.reliableNear(block.drill().drill()))
+        .ifPresent(drill -> session.add(drill, 1, PlanBlock.Purpose.FINISH));
   }
 
   private void refresh() {
     int left = repsForRefreshers();
     for (NextRung next : refreshers) {
       boolean slips = next.why() == NextRung.Reason.SLIPPING;
-      Drill drill = nearest(ground.allowed(next.standing()));
+      Drill drill = session.nearest(ground.allowed(next.standing()));
       left -=
-          add(
+          session.add(
               new DrillOfStage(next.standing().stage().id(), drill),
               Math.min(left, slips ? MENDING_REPS : REFRESHER_REPS),
               slips ? PlanBlock.Purpose.MEND : PlanBlock.Purpose.REFRESH);
+    }
+  }
+
+  /** Once the rest is run: if it fails, nothing else is spoiled by it. */
+  private void probe(Part part) {
+    List<Drill> drills = part.work().drills();
+    for (int rep = 0; rep < part.reps(); rep++) {
+      Drill drill = drills.get(rep % drills.size());
+      session.addLater(part.work().of(drill), 1, PlanBlock.Purpose.PROBE);
     }
   }
 
@@ -158,9 +160,9 @@ public final class Planner {
       for (Part part : parts) {
         int reps = part.reps() / rounds + (round < part.reps() % rounds ? 1 : 0);
         if (reps > 0) {
-          double share = dog.programme().cleanFloor() - surplus() / left;
+          double share = dog.programme().cleanFloor() - session.surplus() / left;
           Drill lesson = lessons.towards(part.work(), Math.max(LESSON_MIN, share), last());
-          add(part.work().of(lesson), reps, PlanBlock.Purpose.WORK);
+          session.add(part.work().of(lesson), reps, PlanBlock.Purpose.WORK);
           left -= reps;
         }
       }
@@ -168,45 +170,19 @@ public final class Planner {
   }
 
   /** Every handling in turn, so that none is missing when the test is through. */
-  private void test(Part part) {
+  private void run(Part part, PlanBlock.Purpose purpose) {
     List<Drill> drills = new ArrayList<>(part.work().drills());
-    Drill first = blocks.isEmpty() ? reliable(drills).orElse(nearest(drills)) : nearest(drills);
+    Drill nearest = session.nearest(drills);
+    Drill first = last() == null ? reliable(drills).orElse(nearest) : nearest;
     for (int rep = 0; rep < part.reps(); rep++) {
       Drill drill = rep == 0 ? first : drills.getFirst();
       drills.remove(drill);
       drills.addLast(drill);
-      add(part.work().of(drill), 1, PlanBlock.Purpose.WORK);
+      session.add(part.work().of(drill), 1, purpose);
     }
-  }
-
-  /** What changes least from the block before; of those the first. */
-  private Drill nearest(List<Drill> drills) {
-    return blocks.isEmpty()
-        ? drills.getFirst()
-        : drills.stream()
-            .min(
-                Comparator.comparingInt(
-                    drill -> OneChange.between(drill, blocks.getLast().drill().drill())))
-            .orElseThrow();
   }
 
   private @Nullable Drill last() {
-    return blocks.isEmpty() ? null : blocks.getLast().drill().drill();
-  }
-
-  /** Adds as many reps as still fit. */
-  private int add(DrillOfStage drill, int wanted, PlanBlock.Purpose purpose) {
-    int reps = room.of(drill.drill(), wanted);
-    if (reps > 0) {
-      room.take(drill.drill(), reps);
-      blocks.add(
-          new PlanBlock(
-              drill,
-              reps,
-              purpose,
-              forecast.expected(drill.drill()),
-              solid.easierThan(drill.drill()).orElse(null)));
-    }
-    return reps;
+    return session.last().map(block -> block.drill().drill()).orElse(null);
   }
 }

@@ -72,8 +72,16 @@ final class SolidDrills {
         drills,
         drill,
         each ->
-            forecast.share(each) > share
-                && (each.rung().size() < drill.rung().size() || each.rung().size() == 0));
+            asksForLess(each, drill)
+                || (forecast.share(each) > share
+                    && (each.rung().size() < drill.rung().size() || each.rung().size() == 0)));
+  }
+
+  /** Fewer poles, and else the same: easier, however sure the dog is of both. */
+  private static boolean asksForLess(Drill one, Drill other) {
+    return one.poles() < other.poles()
+        && one.runUp().equals(other.runUp())
+        && one.rung().equals(other.rung());
   }
 
   private Optional<DrillOfStage> near(

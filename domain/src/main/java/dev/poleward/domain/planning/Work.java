@@ -33,6 +33,9 @@ record Work(PoolStanding standing, List<Drill> drills, double expected) {
 
   private static final double REPS_FAR = 1_000;
 
+  /** For a miss that does not decide. */
+  private static final int SPARE = 1;
+
   /** Of what is decided as soon, what moves least of what stands; then by rung. */
   private static Comparator<Work> soonest(@Nullable Drill stands) {
     return Comparator.comparingDouble(Work::repsToDecide)
@@ -56,7 +59,7 @@ record Work(PoolStanding standing, List<Drill> drills, double expected) {
     return all;
   }
 
-  private static Work of(PoolStanding standing, List<Drill> allowed, CleanForecast forecast) {
+  static Work of(PoolStanding standing, List<Drill> allowed, CleanForecast forecast) {
     List<Drill> drills = new ArrayList<>(allowed);
     drills.sort(
         Comparator.comparing((Drill drill) -> !isMissing(standing, drill))
@@ -81,6 +84,11 @@ record Work(PoolStanding standing, List<Drill> drills, double expected) {
         .filter(each -> each.drill().drill().equals(drill))
         .mapToInt(DrillStanding::reps)
         .sum();
+  }
+
+  /** So many decide, if all but one of them are clean. */
+  int repsToBeSure() {
+    return standing.judgement().cleanRepsToDecide() + SPARE;
   }
 
   boolean isReady() {

@@ -52,9 +52,16 @@ final class ByPlan implements Trainer {
   }
 
   private static boolean isPassed(Trainee dog, PlanBlock block) {
-    return block.purpose() == PlanBlock.Purpose.WORK
+    return isTested(block)
         && dog.isDrill(block.drill())
         && dog.judgement(block.drill()).verdict() instanceof Verdict.MoveOn;
+  }
+
+  private static boolean isTested(PlanBlock block) {
+    return switch (block.purpose()) {
+      case WORK, PROBE -> true;
+      case WARM_UP, MEND, REFRESH, KEEP, FINISH -> false;
+    };
   }
 
   private static boolean hasMore(List<PlanBlock> blocks, int at, int rep) {

@@ -2,7 +2,6 @@ package dev.poleward.load.plan;
 
 import dev.poleward.domain.judgement.DogStanding;
 import dev.poleward.domain.judgement.PoolStanding;
-import dev.poleward.domain.judgement.ProgrammeEnd;
 import dev.poleward.domain.judgement.StageStanding;
 import dev.poleward.domain.judgement.Verdict;
 import dev.poleward.domain.programme.Drill;
@@ -45,7 +44,7 @@ final class FixedOrder implements Trainer {
 
   private static Optional<PoolStanding> next(DogStanding standing) {
     return standing.stages().stream()
-        .filter(stage -> ProgrammeEnd.asksFor(stage.stage()))
+        .filter(stage -> Through.asksFor(stage.stage()))
         .map(StageStanding::pools)
         .flatMap(List::stream)
         .filter(pool -> !pool.isBehind())

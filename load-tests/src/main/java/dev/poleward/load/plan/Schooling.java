@@ -23,7 +23,7 @@ public record Schooling(boolean finished, int reps, int clean, double weeks) {
     while (!finished && dog.sessions() < SESSIONS_MAX) {
       dog.nextSession();
       trainer.train(dog, repsOfSession);
-      finished = dog.standing().finished();
+      finished = Through.is(dog.standing());
     }
     return new Schooling(finished, dog.reps().size(), dog.clean(), dog.sessions() / 2.0);
   }

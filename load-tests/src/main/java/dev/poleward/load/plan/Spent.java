@@ -12,6 +12,8 @@ enum Spent {
   STONE("stones"),
   /** What slipped or was due. */
   KEEPING("mend, refresh"),
+  /** A look ahead. */
+  PROBE("probes"),
   /** After two misses running. */
   EASIER("easier");
 
@@ -28,7 +30,8 @@ enum Spent {
   static Spent on(PlanBlock block, Trainee dog) {
     return switch (block.purpose()) {
       case WARM_UP, FINISH -> BEGIN_AND_END;
-      case MEND, REFRESH -> KEEPING;
+      case MEND, REFRESH, KEEP -> KEEPING;
+      case PROBE -> PROBE;
       case WORK -> dog.isDrill(block.drill()) ? TEST : STONE;
     };
   }

@@ -20,12 +20,18 @@ final class PlanWords {
       case MEND -> "Was solid and slips: mend it before anything new.";
       case REFRESH -> "Solid, but not practised for long: refresh it.";
       case WORK -> work(rungOf(dog, block.drill()), block.drill(), share);
+      case PROBE -> "A look ahead, %s; failing it costs nothing.".formatted(expected(share));
+      case KEEP -> "Solid: a few reps, so that it stays so.";
       case FINISH -> "Something that goes well, to end with.";
     };
   }
 
+  private static String expected(String share) {
+    return "about " + share + " can be expected clean";
+  }
+
   private static String work(Optional<PoolStanding> rung, DrillOfStage of, String share) {
-    String expected = "about " + share + " can be expected clean";
+    String expected = expected(share);
     if (rung.isEmpty()) {
       return "On the way to a larger angle: from here " + expected + ".";
     }

@@ -1,0 +1,56 @@
+package dev.poleward.domain.planning;
+
+import dev.poleward.domain.judgement.DogStanding;
+import dev.poleward.domain.judgement.PoolStanding;
+import dev.poleward.domain.judgement.StageState;
+import java.time.Duration;
+import java.util.Comparator;
+import java.util.Optional;
+
+/**
+ * What of the probes a session may hold: more poles than the dog has learned on, straight on. A
+ * probe that fails costs the dog nothing in its programme, but reps, gaps and some of its trust; so
+ * it is tried when it can be expected to hold, now and then, and one at a time [C].
+ */
+final class LookAhead {
+
+  /** Expected share from which a probe is tried: two of three then hold in three of four [D]. */
+  static final double SHARE_MIN = 0.7;
+
+  /** After a probe that failed the dog learns first. */
+  static final Duration BETWEEN_LOOKS = Duration.ofDays(14);
+
+  /** One rep in so many of a session at most. */
+  private static final int ONE_IN = 2;
+
+  private final DogStanding dog;
+  private final Ground ground;
+  private final CleanForecast forecast;
+
+  LookAhead(DogStanding dog, Ground ground, CleanForecast forecast) {
+    this.dog = dog;
+    this.ground = ground;
+    this.forecast = forecast;
+  }
+
+  /** What can be expected to go best of all that may be tried today. */
+  Optional<Part> today() {
+    return dog.stages().stream()
+        .filter(stage -> stage.state() == StageState.OPEN && stage.isProbe())
+        .flatMap(stage -> stage.pools().stream().filter(stage::isTurnOf))
+        .filter(this::hasItsTime)
+        .map(pool -> Work.of(pool, ground.allowed(pool), forecast))
+        .filter(work -> !work.drills().isEmpty() && work.expected() >= SHARE_MIN)
+        .max(Comparator.comparingDouble(Work::expected))
+        .map(work -> new Part(work, reps(work)))
+        .filter(part -> part.reps() > 0);
+  }
+
+  private int reps(Work work) {
+    return Math.min(work.repsToBeSure(), ground.limits().reps() / ONE_IN);
+  }
+
+  private boolean hasItsTime(PoolStanding pool) {
+    return pool.practised() == null || !pool.practised().plus(BETWEEN_LOOKS).isAfter(dog.agedTo());
+  }
+}
