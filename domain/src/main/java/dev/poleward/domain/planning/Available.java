@@ -19,7 +19,7 @@ public record Available(boolean jump, boolean tunnel, int poles, @Nullable Drill
   /** Whether a drill can be laid out with it. */
   public boolean allows(Drill drill) {
     boolean leadIn =
-        switch (drill.runUp().leadIn()) {
+        switch (drill.runUp().asRun().leadIn()) {
           case NONE -> true;
           case JUMP -> jump;
           case TUNNEL -> tunnel;

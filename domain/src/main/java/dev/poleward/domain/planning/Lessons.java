@@ -1,13 +1,18 @@
 package dev.poleward.domain.planning;
 
+import dev.poleward.domain.event.DogSide;
 import dev.poleward.domain.programme.Drill;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
+import java.util.List;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /** What a dog is given to come nearer to a rung that it cannot be expected to pass yet. */
 final class Lessons {
 
-  /** A drill of the rung itself does, where it is easier by no more than that [C]. */
+  /** Drills of the rung itself do, where they are easier by no more than that [C]. */
   private static final double EASIER = 0.08;
 
   private final CleanForecast forecast;
@@ -19,26 +24,58 @@ final class Lessons {
   }
 
   /**
-   * Best a drill of the rung itself, for it counts for the test; else a stepping stone. What
-   * changes least from the drill before goes first; of those what goes best, so that the stone lies
-   * as near to the rung as can be.
+   * Best drills of the rung itself, for they count for the test; else stepping stones. What changes
+   * least from the drill before goes first; of those what goes best, so that the stone lies as near
+   * to the rung as can be.
    *
-   * @param share that is to be expected clean at least
+   * @param share that is to be expected clean at least, all reps taken together
    * @param before null at the beginning of a session
+   * @return a drill for each rep, all from one angle: the dog on one side of the handler, then on
+   *     the other
    */
-  Drill towards(Work work, double share, @Nullable Drill before) {
-    Comparator<Drill> nearest = Comparator.comparingInt(drill -> changes(drill, before));
-    return work.drills().stream()
-        .filter(drill -> forecast.share(drill) >= share)
-        .filter(drill -> forecast.share(drill) <= share + EASIER)
+  List<Drill> towards(Work work, int reps, double share, @Nullable Drill before) {
+    List<List<Drill>> ways =
+        work.drills().stream()
+            .filter(drill -> !Ground.isPressure(drill))
+            .map(drill -> onBothSides(drill, work.drills(), reps))
+            .toList();
+    Comparator<List<Drill>> nearest =
+        Comparator.comparingInt(way -> changes(way.getFirst(), before));
+    return ways.stream()
+        .filter(way -> forecast.share(way) >= share)
+        .filter(way -> forecast.share(way) <= share + EASIER)
         .min(nearest)
         .orElseGet(
             () ->
                 stones.towards(
-                    work.drills().stream()
-                        .min(nearest.thenComparingDouble(drill -> -forecast.share(drill)))
+                    ways.stream()
+                        .min(nearest.thenComparingDouble(way -> -forecast.share(way)))
                         .orElseThrow(),
                     share));
+  }
+
+  private static List<Drill> onBothSides(Drill drill, List<Drill> among, int reps) {
+    Drill mirrored =
+        among.stream()
+            .filter(other -> isOnOtherSide(other, drill))
+            .min(Comparator.comparingInt(other -> unlike(other, drill)))
+            .orElse(drill);
+    List<Drill> way = new ArrayList<>(Collections.nCopies(Math.ceilDiv(reps, 2), drill));
+    way.addAll(Collections.nCopies(reps / 2, mirrored));
+    return way;
+  }
+
+  private static boolean isOnOtherSide(Drill one, Drill other) {
+    DogSide side = one.handling().dogSide();
+    return side != null
+        && other.handling().dogSide() != null
+        && side != other.handling().dogSide()
+        && !Ground.isPressure(one)
+        && Objects.equals(one.runUp(), other.runUp());
+  }
+
+  private static int unlike(Drill one, Drill other) {
+    return one.handling().manoeuvre() == other.handling().manoeuvre() ? 0 : 1;
   }
 
   private static int changes(Drill drill, @Nullable Drill before) {

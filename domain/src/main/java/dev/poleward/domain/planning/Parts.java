@@ -33,9 +33,13 @@ record Parts(List<Part> tests, List<Part> lessons) {
    * session: a session without any has to learn at what is nearly known, which teaches little.
    *
    * @param all what is decided soonest first
+   * @param room what is left of the session
    * @param surplus what the session's expected share is above the floor already, in clean reps
    */
-  static Parts of(List<Work> all, int reps, double surplus, double floor) {
+  static Parts of(List<Work> all, Room room, double surplus, double floor) {
+    if (all.isEmpty()) {
+      return new Parts(List.of(), List.of());
+    }
     List<Work> work = stayingInStage(all);
     List<Work> learners =
         alternating(work.stream().filter(each -> !each.isReady()).toList()).stream()
@@ -43,15 +47,17 @@ record Parts(List<Part> tests, List<Part> lessons) {
             .toList();
     List<Part> tests = new ArrayList<>();
     double have = surplus;
-    int left = reps;
-    for (Work test : work.stream().filter(Work::isReady).toList()) {
-      int most = test.repsToBeSure();
+    int left = room.repsOver(work.getFirst().drills().getFirst().poles());
+    int sharpBends = room.sharpBends();
+    for (Work test : alternating(work.stream().filter(Work::isReady).toList())) {
+      int most = test.isSharp() ? Math.min(sharpBends, test.repsToBeSure()) : test.repsToBeSure();
       int own = 0;
       while (own < most && left > 0 && (learners.isEmpty() || have < left * (floor - LESSON))) {
         own++;
         left--;
         have += test.expected() - floor;
       }
+      sharpBends -= test.isSharp() ? own : 0;
       if (own > 0) {
         tests.add(new Part(test, own));
       }

@@ -18,6 +18,10 @@ public record PlanBlock(
     Estimate expected,
     @Nullable DrillOfStage fallback) {
 
+  boolean isOf(DrillOfStage other, Purpose otherPurpose) {
+    return drill.equals(other) && purpose == otherPurpose;
+  }
+
   PlanBlock longerBy(int more) {
     return new PlanBlock(drill, reps + more, purpose, expected, fallback);
   }

@@ -6,7 +6,6 @@ import dev.poleward.domain.programme.Drill;
 final class Room {
 
   private int reps;
-  private int kept;
   private int gaps;
   private int sharpBends;
 
@@ -18,7 +17,7 @@ final class Room {
 
   /** How many reps of a drill still fit, at most so many. */
   int of(Drill drill, int wanted) {
-    int fit = Math.min(wanted, Math.min(reps(), gaps / (drill.poles() - 1)));
+    int fit = Math.min(wanted, repsOver(drill.poles()));
     return Math.max(0, Limits.isSharp(drill) ? Math.min(fit, sharpBends) : fit);
   }
 
@@ -28,16 +27,17 @@ final class Room {
     sharpBends -= Limits.isSharp(drill) ? taken : 0;
   }
 
-  /** Keeps one rep for the end. */
-  void keepOne() {
-    kept = 1;
+  void giveBack(Drill drill, int taken) {
+    take(drill, -taken);
   }
 
-  void useKept() {
-    kept = 0;
+  /** How many reps over so many poles are left. */
+  int repsOver(int poles) {
+    return Math.min(reps, gaps / (poles - 1));
   }
 
-  int reps() {
-    return Math.max(0, reps - kept);
+  /** How many entries from sharp angles are left. */
+  int sharpBends() {
+    return sharpBends;
   }
 }

@@ -1,6 +1,9 @@
 package dev.poleward.domain.planning;
 
+import dev.poleward.domain.care.Load;
 import dev.poleward.domain.judgement.DogStanding;
+import dev.poleward.domain.judgement.PoolStanding;
+import dev.poleward.domain.layout.EntrySide;
 import dev.poleward.domain.programme.Drill;
 import dev.poleward.domain.programme.DrillOfStage;
 import java.util.Comparator;
@@ -12,7 +15,13 @@ import org.jspecify.annotations.Nullable;
 /** What the dog can be relied on to do, to begin with, to end with, and to come back to. */
 final class SolidDrills {
 
-  private final List<DrillOfStage> drills;
+  static final double ANY_ANGLE = 180;
+
+  /** All that was solid when it was last run, however long ago. */
+  private final List<DrillOfStage> learned;
+
+  /** What of it goes well today. */
+  private final List<DrillOfStage> reliable;
 
   /** What can be expected to go as well, and counts for a test besides. */
   private final List<DrillOfStage> open;
@@ -20,56 +29,80 @@ final class SolidDrills {
   private final CleanForecast forecast;
   private final SteppingStone stones;
   private final double target;
+
+  /** Degrees beyond which the day allows nothing. */
+  private final double sizeAllowed;
+
   private final @Nullable Drill stands;
 
-  SolidDrills(DogStanding dog, Ground ground, CleanForecast forecast) {
-    this.drills =
-        dog.pools().stream().filter(pool -> pool.isSolid()).flatMap(ground::drills).toList();
+  SolidDrills(DogStanding dog, Ground ground, CleanForecast forecast, List<Work> work) {
     this.forecast = forecast;
-    this.stones = new SteppingStone(dog, forecast);
+    this.stones = new SteppingStone(forecast);
     this.target = dog.programme().cleanTarget();
+    this.sizeAllowed = ground.limits().sharpBends() > 0 ? ANY_ANGLE : Load.SHARP_BEND_DEGREES;
+    this.learned =
+        dog.pools().stream()
+            .filter(SolidDrills::wasLearned)
+            .flatMap(ground::drills)
+            .filter(each -> !Ground.isPressure(each.drill()))
+            .toList();
+    this.reliable =
+        learned.stream().filter(each -> forecast.share(each.drill()) >= target).toList();
     this.open =
-        Work.of(dog, ground, forecast).stream()
-            .flatMap(work -> work.drills().stream().map(work::of))
+        work.stream()
+            .flatMap(each -> each.drills().stream().map(each::of))
+            .filter(each -> !Ground.isPressure(each.drill()))
             .filter(each -> forecast.share(each.drill()) >= target)
             .toList();
     this.stands = ground.available().stands();
   }
 
-  boolean contains(DrillOfStage drill) {
-    return drills.contains(drill);
+  private static boolean wasLearned(PoolStanding pool) {
+    return switch (pool.state()) {
+      case SOLID, DUE -> true;
+      case UNTOUCHED, LEARNING, SLIPPING -> false;
+    };
   }
 
   /**
    * What to begin or to end with, beside a drill: best what counts for a test besides; else the
    * hardest on the way to it that can be expected to go as well as what is solid, for that keeps
-   * more fresh and moves less; else what is solid. Nothing for a dog with nothing solid.
+   * more fresh and moves less; else what is solid and goes well; else, as after long without
+   * practice, what is likeliest to. Nothing for a dog that nothing of the kind can be expected of.
+   *
+   * @param sizeMax degrees; what lies beyond is taken only where there is nothing else
    */
-  Optional<DrillOfStage> reliableNear(Drill drill) {
-    return near(drill)
-        .map(known -> near(open, drill, _ -> true).or(() -> onTheWay(known, drill)).orElse(known));
+  Optional<DrillOfStage> reliableNear(DrillOfStage drill, double sizeMax) {
+    Predicate<Drill> within = each -> each.rung().size() <= sizeMax;
+    Optional<DrillOfStage> known =
+        near(reliable, drill.drill(), within).or(() -> near(reliable, drill.drill(), _ -> true));
+    double knownSize = known.map(each -> each.drill().rung().size()).orElse(-1.0);
+    return near(open, drill.drill(), within)
+        .or(
+            () ->
+                stones
+                    .hardest(drill.drill(), target, Math.min(sizeMax, sizeAllowed))
+                    .filter(stone -> stone.rung().size() > knownSize)
+                    .map(stone -> new DrillOfStage(drill.stage(), stone)))
+        .or(() -> known)
+        .or(this::likeliest);
   }
 
-  private Optional<DrillOfStage> onTheWay(DrillOfStage known, Drill to) {
-    return stones
-        .hardest(to, target)
-        .filter(stone -> stone.rung().size() > known.drill().rung().size())
-        .map(stone -> new DrillOfStage(known.stage(), stone));
+  private Optional<DrillOfStage> likeliest() {
+    return learned.stream().max(Comparator.comparingDouble(each -> forecast.share(each.drill())));
   }
 
-  /**
-   * What differs least from a drill; of those what moves least of what stood when the session
-   * began, and of those what goes best.
-   */
-  Optional<DrillOfStage> near(Drill drill) {
-    return near(drills, drill, _ -> true);
+  /** What goes well from one entry side, and differs least from a drill. */
+  Optional<DrillOfStage> reliableFrom(EntrySide side, Drill drill, double sizeMax) {
+    return near(
+        reliable, drill, each -> each.rung().side() == side && each.rung().size() <= sizeMax);
   }
 
   /** What is easier than a drill and differs least from it. */
   Optional<DrillOfStage> easierThan(Drill drill) {
     double share = forecast.share(drill);
     return near(
-        drills,
+        learned,
         drill,
         each ->
             asksForLess(each, drill)
@@ -77,13 +110,19 @@ final class SolidDrills {
                     && (each.rung().size() < drill.rung().size() || each.rung().size() == 0)));
   }
 
-  /** Fewer poles, and else the same: easier, however sure the dog is of both. */
+  /** Fewer poles or a smaller angle, and else the same: easier, however sure the dog is of both. */
   private static boolean asksForLess(Drill one, Drill other) {
-    return one.poles() < other.poles()
-        && one.runUp().equals(other.runUp())
-        && one.rung().equals(other.rung());
+    return one.runUp().asRun().equals(other.runUp().asRun())
+        && one.poles() <= other.poles()
+        && one.rung().size() <= other.rung().size()
+        && (one.rung().side() == other.rung().side() || one.rung().size() == 0)
+        && !Place.of(one).equals(Place.of(other));
   }
 
+  /**
+   * What differs least from a drill; of those what moves least of what stood when the session
+   * began, and of those what goes best.
+   */
   private Optional<DrillOfStage> near(
       List<DrillOfStage> among, Drill drill, Predicate<Drill> which) {
     return among.stream()

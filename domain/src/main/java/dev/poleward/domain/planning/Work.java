@@ -3,8 +3,10 @@ package dev.poleward.domain.planning;
 import dev.poleward.domain.judgement.DogStanding;
 import dev.poleward.domain.judgement.DrillStanding;
 import dev.poleward.domain.judgement.PoolStanding;
+import dev.poleward.domain.judgement.RungJudgement;
 import dev.poleward.domain.judgement.StageStanding;
 import dev.poleward.domain.judgement.StageState;
+import dev.poleward.domain.judgement.Verdict;
 import dev.poleward.domain.layout.EntrySide;
 import dev.poleward.domain.programme.Drill;
 import dev.poleward.domain.programme.DrillOfStage;
@@ -12,6 +14,7 @@ import dev.poleward.domain.programme.StageOrder;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -48,11 +51,15 @@ record Work(PoolStanding standing, List<Drill> drills, double expected) {
     List<Work> all = new ArrayList<>();
     for (StageStanding stage : dog.stages()) {
       if (stage.state() == StageState.OPEN && !stage.isProbe()) {
-        stage.pools().stream()
-            .filter(pool -> hasTurn(stage, pool))
-            .map(pool -> of(pool, ground.allowed(pool), forecast))
-            .filter(work -> !work.drills.isEmpty())
-            .forEach(all::add);
+        List<Work> ofStage =
+            stage.pools().stream()
+                .filter(pool -> hasTurn(stage, pool))
+                .map(pool -> of(pool, ground.allowed(pool), forecast))
+                .filter(work -> !work.drills.isEmpty())
+                .filter(
+                    work -> work.isReady() || !work.drills.stream().allMatch(Ground::isPressure))
+                .toList();
+        ofStage.stream().filter(work -> !work.waitsForStraightOn(ofStage)).forEach(all::add);
       }
     }
     all.sort(soonest(ground.available().stands()));
@@ -61,10 +68,28 @@ record Work(PoolStanding standing, List<Drill> drills, double expected) {
 
   static Work of(PoolStanding standing, List<Drill> allowed, CleanForecast forecast) {
     List<Drill> drills = new ArrayList<>(allowed);
+    if (lacksHandlingsAlone(standing.judgement())) {
+      drills.removeIf(drill -> !isMissing(standing, drill));
+    }
     drills.sort(
         Comparator.comparing((Drill drill) -> !isMissing(standing, drill))
             .thenComparingInt(drill -> repsOf(standing, drill)));
-    return new Work(standing, List.copyOf(drills), allowed.isEmpty() ? 0 : forecast.share(allowed));
+    return new Work(standing, List.copyOf(drills), drills.isEmpty() ? 0 : forecast.share(drills));
+  }
+
+  /** Reps of other handlings would decide nothing. */
+  private static boolean lacksHandlingsAlone(RungJudgement judgement) {
+    int missing = judgement.missing().size();
+    return missing > 0 && judgement.cleanRepsToDecide() <= missing;
+  }
+
+  /** Nobody turns the poles before straight on can be expected to hold. */
+  private boolean waitsForStraightOn(List<Work> ofStage) {
+    return standing.pool().rung().size() > 0
+        && ofStage.stream()
+            .filter(other -> other.standing.pool().rung().size() == 0)
+            .filter(other -> Objects.equals(other.standing.pool().step(), standing.pool().step()))
+            .anyMatch(other -> !other.isReady());
   }
 
   private static boolean hasTurn(StageStanding stage, PoolStanding pool) {
@@ -92,7 +117,16 @@ record Work(PoolStanding standing, List<Drill> drills, double expected) {
   }
 
   boolean isReady() {
-    return expected >= READY;
+    return expected >= READY && !stepsBack();
+  }
+
+  /** Whether it went wrong so often running that something easier comes first. */
+  boolean stepsBack() {
+    return standing.judgement().verdict() instanceof Verdict.StepBack;
+  }
+
+  boolean isSharp() {
+    return Limits.isSharp(drills.getFirst());
   }
 
   EntrySide side() {

@@ -83,7 +83,7 @@ public record RunUp(LeadIn leadIn, @Nullable BackChainStep step, @Nullable JumpT
   }
 
   /** What the dog does: poles alone count as no lead-in. */
-  RunUp asRun() {
+  public RunUp asRun() {
     return step == BackChainStep.POLES_ONLY ? BARE : this;
   }
 }

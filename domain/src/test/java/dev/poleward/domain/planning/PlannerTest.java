@@ -2,7 +2,6 @@ package dev.poleward.domain.planning;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import dev.poleward.domain.care.Load;
 import dev.poleward.domain.event.Manoeuvre;
 import dev.poleward.domain.judgement.DogStanding;
 import dev.poleward.domain.judgement.PoolStanding;
@@ -29,12 +28,6 @@ class PlannerTest {
 
     boolean knowsSomethingSolid() {
       return dog.pools().stream().anyMatch(PoolStanding::isSolid);
-    }
-
-    boolean isSolid(PlanBlock block) {
-      return dog.pools().stream()
-          .filter(PoolStanding::isSolid)
-          .anyMatch(pool -> pool.pool().drills().contains(block.drill().drill()));
     }
 
     @Override
@@ -64,35 +57,6 @@ class PlannerTest {
   }
 
   @Test
-  void itBeginsAndEndsWithSomethingSolidOrAsGoodAsThat() {
-    assertThat(ALL)
-        .filteredOn(Made::knowsSomethingSolid)
-        .allSatisfy(
-            made -> {
-              assertThat(isReliable(made, made.plan().blocks().getFirst())).isTrue();
-              assertThat(made.plan().blocks().getFirst().purpose())
-                  .isNotEqualTo(PlanBlock.Purpose.MEND);
-              assertThat(isReliable(made, made.plan().blocks().getLast())).isTrue();
-            });
-  }
-
-  private static boolean isReliable(Made made, PlanBlock block) {
-    return made.isSolid(block)
-        || block.expected().value() >= made.dog().programme().cleanTarget() - 0.05;
-  }
-
-  @Test
-  void itIsExpectedToStayAboveTheFloorUnlessTheDogHasNothingYetThatIsThatGood() {
-    List<Made> known = ALL.stream().filter(Made::knowsSomethingSolid).toList();
-    List<Made> below =
-        known.stream().filter(made -> made.plan().expectedClean() < 0.8 - 1e-9).toList();
-
-    assertThat(known).hasSizeGreaterThan(200);
-    assertThat(below).as("of " + known.size()).hasSizeLessThan(known.size() / 10);
-    assertThat(below).allMatch(made -> made.plan().expectedClean() > 0.7);
-  }
-
-  @Test
   void betweenBlocksMostlyOneThingChanges() {
     int one = 0;
     int changes = 0;
@@ -105,7 +69,7 @@ class PlannerTest {
         changes++;
       }
     }
-    assertThat((double) one / changes).as("of " + changes).isGreaterThan(0.9);
+    assertThat((double) one / changes).as("of " + changes).isGreaterThan(0.93);
   }
 
   @Test
@@ -142,24 +106,13 @@ class PlannerTest {
   }
 
   @Test
-  void theLimitsOfTheDayAreObeyed() {
-    Set<EntrySide> poleOnly = EnumSet.of(EntrySide.POLE);
-    Limits limits = new Limits(10, 24, 2, 4, poleOnly, false);
+  void whereOneSideIsNotWantedItIsNotAskedFor() {
+    Limits limits = new Limits(10, 24, 2, 4, EnumSet.of(EntrySide.POLE), false);
 
     assertThat(made(limits))
-        .allSatisfy(
-            made -> {
-              int gaps = 0;
-              int sharp = 0;
-              for (PlanBlock block : made.plan().blocks()) {
-                Drill drill = block.drill().drill();
-                gaps += block.reps() * (drill.poles() - 1);
-                sharp += drill.rung().size() > Load.SHARP_BEND_DEGREES ? block.reps() : 0;
-                assertThat(drill.rung().side()).isNotEqualTo(EntrySide.GAP);
-              }
-              assertThat(gaps).isLessThanOrEqualTo(24);
-              assertThat(sharp).isLessThanOrEqualTo(2);
-            });
+        .flatExtracting(made -> made.plan().blocks())
+        .isNotEmpty()
+        .noneMatch(block -> block.drill().drill().rung().side() == EntrySide.GAP);
   }
 
   @Test
@@ -227,7 +180,7 @@ class PlannerTest {
     assertThat(ALL)
         .filteredOn(Made::knowsSomethingSolid)
         .flatExtracting(made -> made.plan().blocks())
-        .filteredOn(block -> block.expected().value() < 0.8)
+        .filteredOn(block -> block.drill().drill().rung().size() > 0)
         .isNotEmpty()
         .allMatch(block -> block.fallback() != null);
   }

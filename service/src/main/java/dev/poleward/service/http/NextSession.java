@@ -18,6 +18,7 @@ import dev.poleward.domain.record.PlacedRep;
 import dev.poleward.domain.record.Registry;
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -25,13 +26,15 @@ import org.jspecify.annotations.Nullable;
  *
  * @param reps of the dog, ascending by (time, id)
  * @param plan without drills where the dog may not train
+ * @param text why it has less than was asked for; empty where it has all
  */
 record NextSession(
     List<PlacedRep> reps,
     StandingHistory history,
     DogStanding standing,
     CarePermit permit,
-    SessionPlan plan) {
+    SessionPlan plan,
+    Optional<String> text) {
 
   /** As it is recorded of a plan, and shown. */
   ObjectNode document(String plan, String dog, ObjectNode asked) {
@@ -41,6 +44,7 @@ record NextSession(
         asked,
         standing,
         this.plan,
+        text,
         RewardSteps.of(history.reading(), reps),
         permit.planned(this.plan.poles()));
   }
@@ -76,6 +80,7 @@ record NextSession(
                 asked.available(),
                 Limits.of(asked.reps(), permit, asked.sides(), asked.pressure()))
             : new SessionPlan(List.of());
-    return new NextSession(reps, history, standing, permit, plan);
+    return new NextSession(
+        reps, history, standing, permit, plan, PlanWords.ofWhole(plan, asked, permit.mayTrain()));
   }
 }

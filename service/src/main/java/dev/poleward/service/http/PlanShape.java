@@ -26,6 +26,7 @@ import dev.poleward.domain.programme.RewardStep;
 import dev.poleward.domain.programme.Stage;
 import dev.poleward.service.codec.Writing;
 import java.util.ArrayList;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -43,8 +44,10 @@ final class PlanShape {
       ObjectNode asked,
       DogStanding dog,
       SessionPlan session,
+      Optional<String> text,
       RewardSteps rewards,
       CarePermit permit) {
+    Iterator<String> reasons = new PlanWords(dog).reasons(session).iterator();
     return new Writing()
         .put("plan", plan)
         .put("dog", dogId)
@@ -53,8 +56,9 @@ final class PlanShape {
         .put("stage", dog.current().map(stage -> stage.stage().id()).orElse(null))
         .put("asked", asked)
         .put("reps", session.reps())
-        .put("expectedClean", session.expectedClean())
-        .putObjects("drills", session.blocks(), block -> drill(dog, block, rewards))
+        .put("expectedClean", session.blocks().isEmpty() ? null : session.expectedClean())
+        .put("text", text.orElse(null))
+        .putObjects("drills", session.blocks(), block -> drill(dog, block, reasons.next(), rewards))
         .putObjects("notes", permit.notes(), PlanShape::note)
         .done();
   }
@@ -68,12 +72,13 @@ final class PlanShape {
         .done();
   }
 
-  private static ObjectNode drill(DogStanding dog, PlanBlock block, RewardSteps rewards) {
+  private static ObjectNode drill(
+      DogStanding dog, PlanBlock block, String reason, RewardSteps rewards) {
     DrillOfStage of = block.drill();
     Stage stage = dog.programme().stage(of.stage()).orElseThrow();
     Estimate expected = block.expected();
     ObjectNode drill = laidOut(stage, of.drill()).put("reps", block.reps()).done();
-    drill.put("text", PlanWords.reason(dog, block));
+    drill.put("text", reason);
     drill.put("stage", of.stage());
     drill.put("purpose", Writing.wireName(block.purpose()));
     drill.put("expectedClean", expected.value());
