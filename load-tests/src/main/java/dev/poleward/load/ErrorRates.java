@@ -11,6 +11,7 @@ import dev.poleward.load.judgement.RisingWatch;
 import dev.poleward.load.judgement.Slipping;
 import dev.poleward.load.judgement.Watch;
 import dev.poleward.load.judgement.WrongMoves;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -45,6 +46,7 @@ public final class ErrorRates {
   public static void main(String[] args) {
     ErrorRates program = new ErrorRates(new Arguments(args));
     program.movingOn();
+    program.lastHandling();
     program.slipping();
   }
 
@@ -61,6 +63,17 @@ public final class ErrorRates {
             "within 60",
             "within 120",
             "from one or more of %d rungs within 60 each".formatted(RUNGS_OF_STAGE));
+    rules()
+        .forEach(
+            (name, rule) -> {
+              for (double share : new double[] {.5, .7, .8, .9, .95}) {
+                movingOn(report, name, new WrongMoves(rule, share));
+              }
+            });
+    report.print();
+  }
+
+  private static Map<String, MovingOnRule> rules() {
     Map<String, MovingOnRule> rules = new LinkedHashMap<>();
     rules.put("sequential .9/.7, 10%/10%", MovingOnRule.USUAL);
     rules.put("sequential .9/.7, 5%/10%", new MovingOnRule.Sequential(.9, .7, .05, .1, 3, .05));
@@ -68,12 +81,40 @@ public final class ErrorRates {
     rules.put("8 of 10", new MovingOnRule.KOfN(8, 10, 3, .05));
     rules.put("9 of 10", new MovingOnRule.KOfN(9, 10, 3, .05));
     rules.put("6 in a row", new MovingOnRule.Run(6, 3, .05));
-    rules.forEach(
-        (name, rule) -> {
-          for (double share : new double[] {.5, .7, .8, .9, .95}) {
-            movingOn(report, name, new WrongMoves(rule, share));
-          }
-        });
+    return rules;
+  }
+
+  /** One handling is left until the test is through: what it takes to move on by it. */
+  private void lastHandling() {
+    double[] shares = {.1, .3, .5, .7, .9};
+    Report report =
+        new Report(
+            "ErrorRates: the last handling",
+            settings,
+            "rule",
+            "moved on by one test, handling by handling, of 0.7",
+            "of 0.9",
+            "moved on by the last handling, of 0.1, the others of 0.9",
+            "of 0.3",
+            "of 0.5",
+            "of 0.7",
+            "of 0.9");
+    rules()
+        .forEach(
+            (name, rule) -> {
+              SplittableRandom random = new SplittableRandom(seed);
+              List<Object> row = new ArrayList<>();
+              row.add(name);
+              for (double share : new double[] {.7, .9}) {
+                WrongMoves moves = new WrongMoves(rule, share);
+                row.add(percent(moves.handlingByHandling(dogs, random.split())));
+              }
+              WrongMoves others = new WrongMoves(rule, .9);
+              for (double late : shares) {
+                row.add(percent(others.byTheLastHandling(late, dogs, random.split())));
+              }
+              report.row(row.toArray());
+            });
     report.print();
   }
 

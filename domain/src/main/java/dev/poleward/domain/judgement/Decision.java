@@ -6,6 +6,6 @@ public enum Decision {
   HOLD,
   /** Neither. */
   UNDECIDED,
-  /** Mastered. For good: the test looks at nothing after that. */
+  /** Mastered, as of the last rep. */
   MOVE_ON
 }

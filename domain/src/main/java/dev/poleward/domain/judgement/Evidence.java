@@ -2,11 +2,14 @@ package dev.poleward.domain.judgement;
 
 /**
  * What a test has seen so far, and what it says of that. One more rep makes new evidence of it; a
- * clean one never makes the decision worse. Immutable.
+ * clean one never makes the decision worse, a miss never better. Immutable.
  */
 public sealed interface Evidence permits SequentialEvidence, WindowEvidence, RunEvidence {
 
-  /** With one more rep. After {@link Decision#MOVE_ON} nothing changes any more. */
+  /**
+   * With one more rep. After {@link Decision#MOVE_ON} as well: while something else keeps the dog
+   * here, misses still count, and can take back what the test has said.
+   */
   Evidence with(boolean clean);
 
   /** What the test says. */

@@ -10,15 +10,12 @@ public record RunEvidence(RunOfClean test, int clean, int missed) implements Evi
 
   @Override
   public RunEvidence with(boolean isClean) {
-    if (decision() == Decision.MOVE_ON) {
-      return this;
-    }
     return isClean ? new RunEvidence(test, clean + 1, 0) : new RunEvidence(test, 0, 1);
   }
 
   @Override
   public Decision decision() {
-    if (clean == test.length()) {
+    if (clean >= test.length()) {
       return Decision.MOVE_ON;
     }
     return missed > 0 ? Decision.HOLD : Decision.UNDECIDED;
@@ -26,6 +23,6 @@ public record RunEvidence(RunOfClean test, int clean, int missed) implements Evi
 
   @Override
   public int cleanRepsToDecide() {
-    return test.length() - clean;
+    return Math.max(0, test.length() - clean);
   }
 }

@@ -12,7 +12,8 @@ import org.jspecify.annotations.Nullable;
  *
  * @param standing how it stands
  * @param verdict what is to be done
- * @param cleanRepsToDecide how many more clean reps, well chosen, would move on; 0 when moved on
+ * @param cleanRepsToDecide how many more clean reps, the missing handlings among them, would move
+ *     on; 0 when moved on
  * @param missing listed handlings that were not clean yet, in the programme's order
  * @param misfits handlings that lag the rest
  * @param slip the slip that was found and is not made good; null without one
@@ -44,6 +45,15 @@ public record RungJudgement(
     RungReading reading = new RungReading(listed, rule, Optional.of(watch));
     reps.forEach(reading::read);
     return reading.judgement();
+  }
+
+  /** Whether the test is through, so that only {@link #missing} handlings keep the dog here. */
+  public boolean testPassed() {
+    return switch (verdict) {
+      case Verdict.MoveOn _ -> true;
+      case Verdict.Hold _, Verdict.StepBack _ -> false;
+      case Verdict.Undecided(Evidence evidence) -> evidence.decision() == Decision.MOVE_ON;
+    };
   }
 
   /** The same where failing costs nothing: whoever would step back stays. */

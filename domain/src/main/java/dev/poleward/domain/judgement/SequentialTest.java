@@ -4,7 +4,8 @@ package dev.poleward.domain.judgement;
  * Wald's sequential test of "mastered" against "not yet" (Wald 1945, Annals of Mathematical
  * Statistics 16:117). Every rep moves the balance, the log of the likelihood ratio of the two; at
  * the upper boundary the dog moves on, at the lower one it is held, and the evidence starts anew
- * with the next rep.
+ * with the next rep. A test that goes on at the upper boundary stays there until a miss, as {@link
+ * SequentialEvidence} says.
  *
  * @param mastered the share of clean reps that is mastered, below 1
  * @param notYet the share that is not, above 0 and below {@code mastered}
@@ -33,7 +34,7 @@ public record SequentialTest(double mastered, double notYet, double wrongMoveOn,
 
   @Override
   public SequentialEvidence begun() {
-    return new SequentialEvidence(this, 0, 0);
+    return new SequentialEvidence(this, 0, 0, 0);
   }
 
   /** What a clean rep adds to the balance, above 0. */

@@ -17,9 +17,6 @@ public record WindowEvidence(KOfN test, List<Boolean> last) implements Evidence 
 
   @Override
   public WindowEvidence with(boolean isClean) {
-    if (decision() == Decision.MOVE_ON) {
-      return this;
-    }
     List<Boolean> next =
         new ArrayList<>(last.size() == test.n() ? last.subList(1, test.n()) : last);
     next.add(isClean);

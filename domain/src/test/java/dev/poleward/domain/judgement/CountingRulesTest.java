@@ -27,7 +27,7 @@ class CountingRulesTest {
     double chance = 0;
     for (int way = 0; way < 1 << 10; way++) {
       Evidence evidence = rule.begun();
-      for (int rep = 0; rep < 10; rep++) {
+      for (int rep = 0; rep < 10 && evidence.decision() != Decision.MOVE_ON; rep++) {
         evidence = evidence.with(((way >> rep) & 1) == 1);
       }
       if (evidence.decision() == Decision.MOVE_ON) {
@@ -42,6 +42,15 @@ class CountingRulesTest {
   @Test
   void eightCleanAreEnoughBeforeTheTenth() {
     assertThat(after(new KOfN(8, 10), "++++++++").decision()).isEqualTo(Decision.MOVE_ON);
+  }
+
+  @Test
+  void whatWasPassedIsPassedOnlyWhileTheLastRepsSaySo() {
+    KOfN rule = new KOfN(8, 10);
+
+    assertThat(after(rule, "++++++++--").decision()).isEqualTo(Decision.MOVE_ON);
+    assertThat(after(rule, "++++++++---").decision()).isEqualTo(Decision.HOLD);
+    assertThat(after(rule, "++++++++---").clean()).isEqualTo(7);
   }
 
   @Test
@@ -67,7 +76,9 @@ class CountingRulesTest {
     assertThat(after(rule, "++-+").decision()).isEqualTo(Decision.UNDECIDED);
     assertThat(after(rule, "++-+").cleanRepsToDecide()).isEqualTo(2);
     assertThat(after(rule, "++-+++").decision()).isEqualTo(Decision.MOVE_ON);
-    assertThat(after(rule, "++-+++--").decision()).isEqualTo(Decision.MOVE_ON);
+    assertThat(after(rule, "++-++++").decision()).isEqualTo(Decision.MOVE_ON);
+    assertThat(after(rule, "++-++++").cleanRepsToDecide()).isZero();
+    assertThat(after(rule, "++-++++-").decision()).isEqualTo(Decision.HOLD);
   }
 
   /**
@@ -88,7 +99,7 @@ class CountingRulesTest {
     double chance = 0;
     for (int way = 0; way < 1 << 10; way++) {
       Evidence evidence = new RunOfClean(length).begun();
-      for (int rep = 0; rep < 10; rep++) {
+      for (int rep = 0; rep < 10 && evidence.decision() != Decision.MOVE_ON; rep++) {
         evidence = evidence.with(((way >> rep) & 1) == 1);
       }
       if (evidence.decision() == Decision.MOVE_ON) {

@@ -108,7 +108,7 @@ class CourseOfTestTest {
     int movedOn = 0;
     for (int dog = 0; dog < dogs; dog++) {
       Evidence evidence = test.begun();
-      for (int rep = 0; rep < 60; rep++) {
+      for (int rep = 0; rep < 60 && evidence.decision() != Decision.MOVE_ON; rep++) {
         evidence = evidence.with(random.nextDouble() < 0.7);
       }
       movedOn += evidence.decision() == Decision.MOVE_ON ? 1 : 0;

@@ -54,7 +54,9 @@ class RungJudgementTest {
     assertThat(judgement.missing()).containsExactly(REAR_CROSS);
     assertThat(judgement.cleanRepsToDecide()).isEqualTo(1);
     assertThat(judged(SEQUENTIAL, "AAAAAAAAAAAAr").missing()).containsExactly(REAR_CROSS);
-    assertThat(judged(SEQUENTIAL, "AAAAAAAAAAAArR").verdict()).isInstanceOf(Verdict.MoveOn.class);
+    assertThat(judged(SEQUENTIAL, "AAAAAAAAAAAAR").verdict()).isInstanceOf(Verdict.MoveOn.class);
+    assertThat(judged(SEQUENTIAL, "AAAAAAAAAAAArRAAAA").verdict())
+        .isInstanceOf(Verdict.MoveOn.class);
   }
 
   @Test
@@ -81,6 +83,31 @@ class RungJudgementTest {
     assertThat(judgement.verdict()).isInstanceOf(Verdict.Undecided.class);
     assertThat(judgement.verdict().evidence()).isEqualTo(testOf(SEQUENTIAL).begun().with(true));
     assertThat(judged(SEQUENTIAL, "ARAAAAAaaa").cleanRepsToDecide()).isEqualTo(9);
+  }
+
+  /** Until every handling was clean the test goes on: misses count, clean reps save up nothing. */
+  @Test
+  void whileAHandlingIsMissingMissesStillCount() {
+    RungJudgement waiting = judged(SEQUENTIAL, "AAAAAAAAAAAAAAA" + "rArA");
+
+    assertThat(waiting.verdict().evidence().clean()).isEqualTo(17);
+    assertThat(waiting.verdict().evidence().missed()).isEqualTo(2);
+    assertThat(waiting.verdict().evidence().decision()).isEqualTo(Decision.UNDECIDED);
+    assertThat(waiting.cleanRepsToDecide()).isEqualTo(7);
+    assertThat(judged(SEQUENTIAL, "AAAAAAAAAAAAAAA" + "rArAR").standing())
+        .isEqualTo(RungStanding.LEARNING);
+  }
+
+  @Test
+  void oneCleanRepWithAHandlingThatIsMissedNineTimesOfTenMovesNobodyOn() {
+    for (MovingOnRule rule : RULES) {
+      RungJudgement judgement = judged(rule, "AAAAAAAAAA" + "rArArArArArArArArA" + "R");
+
+      assertThat(judgement.missing()).isEmpty();
+      assertThat(judgement.standing()).isEqualTo(RungStanding.LEARNING);
+      assertThat(judgement.verdict()).isNotInstanceOf(Verdict.MoveOn.class);
+      assertThat(judgement.misfits()).extracting(Misfit::handling).containsExactly(REAR_CROSS);
+    }
   }
 
   /** Waiting for the missing handling is no leave to fail at it. */

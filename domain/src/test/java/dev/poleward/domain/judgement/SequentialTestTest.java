@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.SplittableRandom;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -106,11 +107,51 @@ class SequentialTestTest {
     assertThat(held.with(false)).isEqualTo(after(USUAL, false));
   }
 
+  /** A miss weighs ln 3, a clean rep ln(9/7): from ln 9 and a bit it takes five to be back [D]. */
   @Test
-  void onceMovedOnNothingChanges() {
-    Evidence movedOn = after(USUAL, IntStream.range(0, 9).mapToObj(i -> true).toArray());
+  void whereItGoesOnAtTheUpperBoundaryAMissLeadsBelowHoweverManyWereClean() {
+    for (int clean : new int[] {9, 10, 40}) {
+      Evidence passed = after(USUAL, IntStream.range(0, clean).mapToObj(i -> true).toArray());
+      Evidence missed = passed.with(false);
 
-    assertThat(movedOn.with(false).with(false)).isEqualTo(movedOn);
+      assertThat(passed.decision()).isEqualTo(Decision.MOVE_ON);
+      assertThat(passed.clean()).isEqualTo(clean);
+      assertThat(missed.decision()).isEqualTo(Decision.UNDECIDED);
+      assertThat(missed.missed()).isEqualTo(1);
+      assertThat(missed.cleanRepsToDecide()).isEqualTo(5);
+      assertThat(missed.with(false).with(false).with(false).with(false).decision())
+          .isEqualTo(Decision.HOLD);
+    }
+  }
+
+  /** Seeds 0 to 499: so no more dogs are moved on by going on than by the test that stops. */
+  @Test
+  void whereItGoesOnItMovesOnOnlyAfterTheTestThatStopsHasDone() {
+    int fellBelow = 0;
+    for (int seed = 0; seed < 500; seed++) {
+      SplittableRandom random = new SplittableRandom(seed);
+      Evidence goingOn = USUAL.begun();
+      double stopping = 0;
+      boolean stopped = false;
+      for (int rep = 0; rep < 60; rep++) {
+        if (goingOn.decision() == Decision.HOLD) {
+          stopping = 0;
+          stopped = false;
+        }
+        boolean clean = random.nextDouble() < 0.8;
+        goingOn = goingOn.with(clean);
+        if (!stopped) {
+          stopping += clean ? Math.log(0.9 / 0.7) : Math.log(0.1 / 0.3);
+          stopped = stopping >= Math.log(9);
+        }
+
+        assertThat(goingOn.decision() != Decision.MOVE_ON || stopped)
+            .as("seed %d, rep %d", seed, rep)
+            .isTrue();
+        fellBelow += stopped && goingOn.decision() != Decision.MOVE_ON ? 1 : 0;
+      }
+    }
+    assertThat(fellBelow).isPositive();
   }
 
   private static Evidence after(SequentialTest test, Object... reps) {
