@@ -81,6 +81,7 @@ final class StandingShape {
         .put(
             "evidence",
             new Writing().put("clean", evidence.clean()).put("missed", evidence.missed()).done())
+        .put("testPassed", pool.judgement().testPassed())
         .put("cleanRepsToDecide", pool.judgement().cleanRepsToDecide())
         .putObjects("missing", pool.judgement().missing(), StandingShape::handling)
         .putObjects("lagging", pool.judgement().misfits(), StandingShape::misfit)

@@ -1,12 +1,17 @@
 package dev.poleward.service.http;
 
 import dev.poleward.domain.judgement.Evidence;
+import dev.poleward.domain.judgement.Misfit;
 import dev.poleward.domain.judgement.NextRung;
 import dev.poleward.domain.judgement.PoolStanding;
+import dev.poleward.domain.judgement.RunEvidence;
 import dev.poleward.domain.judgement.RungJudgement;
+import dev.poleward.domain.judgement.SequentialEvidence;
 import dev.poleward.domain.judgement.Verdict;
+import dev.poleward.domain.judgement.WindowEvidence;
 import dev.poleward.domain.programme.RungPool;
 import java.util.Locale;
+import java.util.stream.Collectors;
 
 /** Why a rung is judged as it is, and why it is next, in a sentence or two. */
 final class VerdictWords {
@@ -30,14 +35,8 @@ final class VerdictWords {
     }
     String reason =
         switch (judgement.verdict()) {
-          case Verdict.MoveOn(Evidence evidence) ->
-              reps(evidence) == 0
-                  ? "Moved on from under what was followed before."
-                  : "Mastered: %d of %d reps of the test were clean, and every handling at least once."
-                      .formatted(evidence.clean(), reps(evidence));
-          case Verdict.Hold(Evidence evidence) ->
-              "Not there yet: %d of %d reps of the test were missed. It begins anew with the next rep."
-                  .formatted(evidence.missed(), reps(evidence));
+          case Verdict.MoveOn(Evidence evidence) -> movedOn(judgement, evidence);
+          case Verdict.Hold(Evidence evidence) -> held(evidence);
           case Verdict.StepBack(Evidence _, int misses) ->
               "%d misses in a row: something easier first.".formatted(misses);
           case Verdict.Undecided(Evidence evidence) -> undecided(judgement, evidence);
@@ -46,19 +45,64 @@ final class VerdictWords {
         ? reason
         : reason
             + " Lags behind the rest: "
-            + TrainersWords.handlings(
-                judgement.misfits().stream().map(misfit -> misfit.handling()).toList())
+            + judgement.misfits().stream()
+                .map(VerdictWords::lagging)
+                .collect(Collectors.joining("; "))
             + ".";
+  }
+
+  private static String movedOn(RungJudgement judgement, Evidence evidence) {
+    if (reps(evidence) == 0) {
+      return "Moved on from under what was followed before.";
+    }
+    // What holds of all handlings together need not hold of each.
+    String what = judgement.misfits().isEmpty() ? "Mastered" : "Passed as a whole, not with each";
+    return "%s: %d of %d reps of the test were clean, and every handling at least once."
+        .formatted(what, evidence.clean(), reps(evidence));
+  }
+
+  private static String held(Evidence evidence) {
+    return switch (evidence) {
+      case SequentialEvidence it ->
+          "Not there yet: %d of %d reps of the test were missed. It begins anew with the next rep."
+              .formatted(it.missed(), reps(it));
+      case WindowEvidence it ->
+          "Not there yet: of the last %d reps %d were missed; %d of the last %d have to be clean."
+              .formatted(reps(it), it.missed(), it.test().k(), it.test().n());
+      case RunEvidence it ->
+          "Not there yet: the last rep was missed, and the run of %d begins anew."
+              .formatted(it.test().length());
+    };
+  }
+
+  private static String lagging(Misfit misfit) {
+    return "%s (%d of %d clean, the rest %d of %d)"
+        .formatted(
+            TrainersWords.handling(misfit.handling()),
+            Math.round(misfit.own().made()),
+            Math.round(misfit.own().made() + misfit.own().missed()),
+            Math.round(misfit.others().made()),
+            Math.round(misfit.others().made() + misfit.others().missed()));
   }
 
   private static String undecided(RungJudgement judgement, Evidence evidence) {
     if (reps(evidence) == 0) {
       return "No rep of the test yet: " + cleanReps(judgement) + ".";
     }
+    String handlings = TrainersWords.handlings(judgement.missing());
+    if (judgement.testPassed()) {
+      return "The test is through, with %d of %d clean; still to be clean: %s."
+          .formatted(evidence.clean(), reps(evidence), handlings);
+    }
     String soFar =
-        "%d of %d clean so far; %s."
+        "%d of %d clean so far; %s"
             .formatted(evidence.clean(), reps(evidence), cleanReps(judgement));
-    return soFar + notCleanYet(judgement);
+    if (judgement.missing().isEmpty()) {
+      return soFar + ".";
+    }
+    return judgement.cleanRepsToDecide() == judgement.missing().size()
+        ? soFar + ": " + handlings + "."
+        : soFar + ", if these are among them: " + handlings + ".";
   }
 
   private static String notCleanYet(RungJudgement judgement) {

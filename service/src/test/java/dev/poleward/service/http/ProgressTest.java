@@ -114,8 +114,18 @@ class ProgressTest {
         .body("rungs[0].missing.manoeuvre", contains("recall"))
         .body(
             "rungs[0].reason",
-            equalTo("6 of 6 clean so far; 1 more clean rep would decide. Not clean yet: recall."))
+            equalTo("6 of 6 clean so far; 1 more clean rep would decide: recall."))
+        .body("rungs[0].testPassed", equalTo(false))
         .body("next.why", contains("frontier"));
+    club.get(JUNIPER + "?asOf=2026-05-04T18:16:30Z")
+        .then()
+        .statusCode(200)
+        .body("rungs[0].verdict", equalTo("undecided"))
+        .body("rungs[0].testPassed", equalTo(true))
+        .body("rungs[0].cleanRepsToDecide", equalTo(1))
+        .body(
+            "rungs[0].reason",
+            equalTo("The test is through, with 7 of 7 clean; still to be clean: recall."));
   }
 
   @Test
