@@ -5,6 +5,7 @@ import dev.poleward.domain.mastery.Estimate;
 import dev.poleward.domain.mastery.Proportion;
 import java.util.ArrayList;
 import java.util.List;
+import org.apache.commons.statistics.distribution.BinomialDistribution;
 import org.apache.commons.statistics.distribution.ChiSquaredDistribution;
 
 /**
@@ -32,12 +33,15 @@ public record EvenSpread(List<Place> places, double chance) {
    *
    * @param faults there
    * @param share of all faults, with Wilson's limits
-   * @param standsOut whether even the lower limit is above an even share
+   * @param standsOut whether so many or more there are too rare for an even spread, though any of
+   *     the places might have been the one
    */
   public record Place(int faults, Estimate share, boolean standsOut) {}
 
   /**
-   * Of numbers of faults.
+   * Of numbers of faults. A place stands out when the binomial chance of so many faults there,
+   * times the number of places, is at most what the confidence leaves (Bonferroni): then of lines
+   * where all places are alike no more than that share have any place that does.
    *
    * @param faults at each place, at least 0; may be all 0, may be none
    */
@@ -46,9 +50,17 @@ public record EvenSpread(List<Place> places, double chance) {
     List<Place> places = new ArrayList<>();
     for (int each : faults) {
       Estimate share = new Proportion(each, all - each).wilson(confidence);
-      places.add(new Place(each, share, all > 0 && share.lower() * faults.size() > 1));
+      places.add(new Place(each, share, standsOut(each, all, faults.size(), confidence)));
     }
     return new EvenSpread(places, all == 0 || faults.size() < 2 ? 1 : chance(faults, all));
+  }
+
+  private static boolean standsOut(int here, int all, int places, Confidence confidence) {
+    if (here == 0 || places < 2) {
+      return false;
+    }
+    double chance = BinomialDistribution.of(all, 1.0 / places).survivalProbability(here - 1);
+    return chance * places <= 1 - confidence.level();
   }
 
   /** Pearson's test: for equal places it depends on the sum of squares alone. */

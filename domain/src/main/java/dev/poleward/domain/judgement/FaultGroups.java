@@ -37,11 +37,12 @@ public record FaultGroups<K extends Comparable<K>>(
     }
 
     FaultGroups<K> done() {
-      double reps = tallies.values().stream().mapToInt(FaultTally::reps).sum();
-      double faulty = tallies.values().stream().mapToInt(FaultTally::faulty).sum();
-      double share = reps == 0 ? 0 : faulty / reps;
+      int reps = tallies.values().stream().mapToInt(FaultTally::reps).sum();
+      int faulty = tallies.values().stream().mapToInt(FaultTally::faulty).sum();
+      double share = reps == 0 ? 0 : (double) faulty / reps;
       List<FaultGroup<K>> groups = new ArrayList<>();
-      tallies.forEach((of, tally) -> groups.add(FaultGroup.of(of, tally, share)));
+      tallies.forEach(
+          (of, tally) -> groups.add(FaultGroup.of(of, tally, reps, faulty, tallies.size())));
       return new FaultGroups<>(groups, chance(groups, share));
     }
   }

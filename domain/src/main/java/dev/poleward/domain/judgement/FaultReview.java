@@ -78,7 +78,7 @@ public record FaultReview(
 
     FaultReview done() {
       return new FaultReview(
-          FaultGroup.of("all", all, 1),
+          FaultGroup.ofAll("all", all),
           helped,
           lines.values().stream().map(Line::done).toList(),
           angles.done(),

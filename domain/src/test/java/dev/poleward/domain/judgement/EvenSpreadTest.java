@@ -9,6 +9,7 @@ import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.SplittableRandom;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 class EvenSpreadTest {
@@ -79,6 +80,48 @@ class EvenSpreadTest {
     assertThat(spread.places().stream().map(EvenSpread.Place::standsOut))
         .containsExactly(false, false, true, false, false);
     assertThat(spread.places().get(2).share().value()).isCloseTo(12 / 18.0, within(1e-12));
+  }
+
+  @Test
+  void oneFaultStandsOutNowhere() {
+    EvenSpread one = EvenSpread.of(List.of(0, 1, 0, 0, 0, 0), CONFIDENCE);
+
+    assertThat(one.chance()).isEqualTo(1);
+    assertThat(one.places()).noneMatch(EvenSpread.Place::standsOut);
+  }
+
+  /** Of twelve places: 12 · 1/144 = 8.3%, 12 · 1/1,728 = 0.7% [D]. */
+  @Test
+  void twoFaultsAtOneOfTwelvePolesMayBeChanceAndThreeAreNot() {
+    assertThat(stoodOut(2, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0)).isEmpty();
+    assertThat(stoodOut(0, 0, 3, 0, 0, 0, 0, 0, 0, 0, 0, 0)).containsExactly(2);
+  }
+
+  private static List<Integer> stoodOut(int... faults) {
+    List<EvenSpread.Place> places = EvenSpread.of(boxed(faults), CONFIDENCE).places();
+    return IntStream.range(0, faults.length)
+        .filter(place -> places.get(place).standsOut())
+        .boxed()
+        .toList();
+  }
+
+  /** Simulated, seed 2: faults that fall evenly make any place stand out in no more than 5%. */
+  @Test
+  void ofAnEvenSpreadSeldomAnyPlaceStandsOut() {
+    SplittableRandom random = new SplittableRandom(2);
+    for (int faults : new int[] {1, 2, 4, 10, 30}) {
+      int lines = 2_000;
+      int stoodOut = 0;
+      for (int line = 0; line < lines; line++) {
+        int[] fallen = new int[6];
+        for (int fault = 0; fault < faults; fault++) {
+          fallen[random.nextInt(fallen.length)]++;
+        }
+        stoodOut += stoodOut(fallen).isEmpty() ? 0 : 1;
+      }
+
+      assertThat((double) stoodOut / lines).as("%d faults", faults).isLessThanOrEqualTo(0.06);
+    }
   }
 
   @Test

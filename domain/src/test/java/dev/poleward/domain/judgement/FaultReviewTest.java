@@ -51,6 +51,17 @@ class FaultReviewTest {
   }
 
   @Test
+  void aGroupOfOneFaultyRepDoesNotStandOut() {
+    ran(19, 45, Manoeuvre.ALONGSIDE, Outcome.CLEAN);
+    ran(1, -45, Manoeuvre.SEND, Outcome.MISSED_ENTRY);
+
+    assertThat(review().angles().groups()).noneMatch(FaultGroup::standsOut);
+    assertThat(review().manoeuvres().groups()).noneMatch(FaultGroup::standsOut);
+    assertThat(review().lines().getFirst().spread().places())
+        .noneMatch(EvenSpread.Place::standsOut);
+  }
+
+  @Test
   void faultsAreTheSideThatLagsAndTheFirstPole() {
     ran(20, 45, Manoeuvre.ALONGSIDE, Outcome.CLEAN);
     ran(12, -45, Manoeuvre.SEND, Outcome.CLEAN);
