@@ -219,7 +219,7 @@ public final class EveryAnswer {
     answers.put("outlook of dog " + id, outlook);
     answers.put(
         "goals of dog " + id,
-        Goal.of(Goal.standing(dog, registry), outlook, AheadQuestions.OF_ANY_REPS));
+        Goal.of(Goal.standing(dog, registry), outlook, ofDog, AheadQuestions.OF_ANY_REPS));
     answers.put(
         "homework of dog " + id,
         Homework.of(dog, registry, reps, AheadQuestions.TODAY, ZoneOffset.UTC));

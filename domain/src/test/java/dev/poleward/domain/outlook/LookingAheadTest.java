@@ -212,6 +212,7 @@ class LookingAheadTest {
                 goal(asked.today().minusDays(1), null),
                 goal(LocalDate.parse("2027-01-01"), "six")),
             told,
+            dog,
             asked);
 
     assertThat(goals)
@@ -225,6 +226,34 @@ class LookingAheadTest {
     assertThat(Objects.requireNonNull(goals.get(0).chance()).value()).isZero();
     assertThat(Objects.requireNonNull(goals.get(1).chance()).value()).isBetween(0.5, 0.65);
     assertThat(ahead.runsBy("no-such", middle, told.from())).isEqualTo(OptionalInt.empty());
+  }
+
+  @Test
+  void whatNeedsNoLookAheadIsToldThoughTheOutlookCannotTell() {
+    DogCase through =
+        new DogCase(
+            "juniper",
+            List.of(),
+            new StandingHistory(
+                Walkable.standing(Walkable.after(60, Temper.ORDINARY, 1), null), inForce(null)),
+            null);
+    DogCase begun = of(Walkable.after(0, Temper.ORDINARY, 1));
+
+    assertThat(stateOf(through, null)).isEqualTo(Goal.State.REACHED);
+    assertThat(stateOf(through, "three")).isEqualTo(Goal.State.REACHED);
+    assertThat(stateOf(through, "thre")).isEqualTo(Goal.State.NO_SUCH_STAGE);
+    assertThat(stateOf(begun, null)).isEqualTo(Goal.State.CANNOT_TELL);
+    assertThat(stateOf(begun, "three")).isEqualTo(Goal.State.CANNOT_TELL);
+    assertThat(stateOf(begun, "six")).isEqualTo(Goal.State.NO_SUCH_STAGE);
+  }
+
+  private static Goal.State stateOf(DogCase dog, @Nullable String stage) {
+    OutlookQuestion asked = asked(dog, null);
+    Outlook outlook = LookingAhead.of(dog, asked, () -> ClubOfDogs.UNKNOWN);
+    assertThat(outlook).isInstanceOf(CannotTell.class);
+    return Goal.of(List.of(goal(LocalDate.parse("2027-01-01"), stage)), outlook, dog, asked)
+        .getFirst()
+        .state();
   }
 
   private static Fact<GoalSet> goal(LocalDate by, @Nullable String stage) {

@@ -6,10 +6,8 @@ import dev.poleward.domain.mastery.Estimate;
 import dev.poleward.domain.outlook.Goal;
 import dev.poleward.domain.outlook.Outlook;
 import dev.poleward.domain.outlook.OutlookQuestion;
-import dev.poleward.domain.record.Fact;
 import dev.poleward.service.codec.Writing;
 import java.util.List;
-import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
 /** Goals as the contract shows them. Immutable; safe for use by many threads. */
@@ -18,18 +16,8 @@ final class GoalShape {
   /** Most goals of one answer; those that were set first are left out. */
   static final int GOALS_MAX = 100;
 
-  /**
-   * All goals of a dog.
-   *
-   * @param outlook made only where there is a goal
-   */
-  ObjectNode of(
-      String dog, OutlookQuestion asked, List<Fact<GoalSet>> standing, Supplier<Outlook> outlook) {
-    List<ObjectNode> goals = List.of();
-    if (!standing.isEmpty()) {
-      Outlook made = outlook.get();
-      goals = of(Goal.of(standing, made, asked), made);
-    }
+  /** All goals of a dog. */
+  ObjectNode of(String dog, OutlookQuestion asked, List<ObjectNode> goals) {
     return new Writing()
         .put("dog", dog)
         .putPrinted("agedTo", asked.today())

@@ -7,6 +7,7 @@ import dev.poleward.domain.care.CareQuestion;
 import dev.poleward.domain.care.CareReview;
 import dev.poleward.domain.care.Conditions;
 import dev.poleward.domain.care.Trained;
+import dev.poleward.domain.event.AimEvent.GoalSet;
 import dev.poleward.domain.judgement.StandingHistory;
 import dev.poleward.domain.layout.EntrySide;
 import dev.poleward.domain.outlook.ClubReading;
@@ -24,7 +25,9 @@ import dev.poleward.domain.programme.Drill;
 import dev.poleward.domain.programme.Programme;
 import dev.poleward.domain.programme.ProgrammeInForce;
 import dev.poleward.domain.programme.ProgrammesFollowed;
+import dev.poleward.domain.record.Fact;
 import dev.poleward.service.http.DogReads.Seen;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
@@ -63,14 +66,10 @@ final class OutlookRoutes {
   }
 
   private Answer outlook(Seen dog, OutlookQuestion asked) {
-    Outlook outlook = outlookOf(dog, asked);
-    return Answer.json(
-        200,
-        shape.of(
-            dog.asked(),
-            asked,
-            outlook,
-            goals.of(Goal.of(Goal.standing(dog.dog(), dog.registry()), outlook, asked), outlook)));
+    DogCase ofDog = caseOf(dog);
+    Outlook outlook = outlookOf(dog, ofDog, asked);
+    List<Goal> answered = Goal.of(Goal.standing(dog.dog(), dog.registry()), outlook, ofDog, asked);
+    return Answer.json(200, shape.of(dog.asked(), asked, outlook, goals.of(answered, outlook)));
   }
 
   /** {@code GET …/dogs/{dog}/goals}. */
@@ -80,15 +79,20 @@ final class OutlookRoutes {
         Set.of(),
         (_, day) -> {
           OutlookQuestion asked = asked(day, null, 0);
-          return dog ->
-              Answer.json(
-                  200,
-                  goals.of(
-                      dog.asked(),
-                      asked,
-                      Goal.standing(dog.dog(), dog.registry()),
-                      () -> outlookOf(dog, asked)));
+          return dog -> goals(dog, asked);
         });
+  }
+
+  private Answer goals(Seen dog, OutlookQuestion asked) {
+    List<Fact<GoalSet>> standing = Goal.standing(dog.dog(), dog.registry());
+    if (standing.isEmpty()) {
+      return Answer.json(200, goals.of(dog.asked(), asked, List.of()));
+    }
+    DogCase ofDog = caseOf(dog);
+    Outlook outlook = outlookOf(dog, ofDog, asked);
+    return Answer.json(
+        200,
+        goals.of(dog.asked(), asked, goals.of(Goal.of(standing, outlook, ofDog, asked), outlook)));
   }
 
   private static OutlookQuestion asked(
@@ -101,9 +105,13 @@ final class OutlookRoutes {
         OutlookTerms.USUAL);
   }
 
-  private static Outlook outlookOf(Seen dog, OutlookQuestion asked) {
+  private static DogCase caseOf(Seen dog) {
+    return DogCase.of(dog.known(), dog.registry(), dog.reps(), dog.view().asOf());
+  }
+
+  private static Outlook outlookOf(Seen dog, DogCase ofDog, OutlookQuestion asked) {
     return LookingAhead.of(
-        DogCase.of(dog.known(), dog.registry(), dog.reps(), dog.view().asOf()),
+        ofDog,
         asked,
         () ->
             ClubReading.others(
