@@ -49,7 +49,7 @@ public sealed interface DrillMatch {
     RUN_UP,
     /** None of those lists the handling. */
     HANDLING,
-    /** None of those asks for the handling near that angle, on that side. */
+    /** None of those has a rung near that angle, on that side, that asks for the handling. */
     ANGLE
   }
 }

@@ -20,10 +20,11 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Finds the drills that placed reps belong to. A rep belongs to a drill when poles, run-up, entry
- * side and handling are the drill's, and its angle lies within the stage's tolerance of the rung.
- * Of several rungs the nearest wins, of two as near the smaller angle. Distances and spacing are
- * left to the trainer. Immutable; safe for use by many threads.
+ * Finds the drills that placed reps belong to. Of the rungs of a stage on the rep's entry side the
+ * nearest wins, whatever it is run with, and of two as near the smaller angle. The rep belongs to
+ * that rung's drill when poles, run-up and handling are the drill's and its angle lies within the
+ * stage's tolerance of the rung; where the handling is not asked for there, it belongs to none.
+ * Distances and spacing are left to the trainer. Immutable; safe for use by many threads.
  */
 public final class DrillMatching {
 
@@ -32,8 +33,13 @@ public final class DrillMatching {
 
   private record Course(int poles, RunUp runUp) {}
 
-  /** The drills of a stage in one cell, ascending by rung. */
-  private record Row(double tolerance, List<DrillOfStage> drills) {}
+  /**
+   * The rungs of a stage in one cell, ascending, each with its drill; without one where the
+   * handling is not asked for.
+   */
+  private record Row(double tolerance, List<Place> places) {}
+
+  private record Place(Rung rung, @Nullable DrillOfStage drill) {}
 
   private final Set<Integer> poles = new HashSet<>();
   private final Set<Course> courses = new HashSet<>();
@@ -57,13 +63,18 @@ public final class DrillMatching {
     for (RunUp runUp : stage.runUps()) {
       courses.add(new Course(count, runUp.asRun()));
       for (Handling handling : stage.handlings()) {
-        List<DrillOfStage> drills =
+        List<Place> places =
             rungs.stream()
-                .filter(handling::isAskedAt)
-                .map(rung -> new Drill(count, runUp, rung, handling))
-                .map(drill -> new DrillOfStage(stage.id(), drill))
+                .map(
+                    rung ->
+                        new Place(
+                            rung,
+                            handling.isAskedAt(rung)
+                                ? new DrillOfStage(
+                                    stage.id(), new Drill(count, runUp, rung, handling))
+                                : null))
                 .toList();
-        Row row = new Row(tolerance(stage), drills);
+        Row row = new Row(tolerance(stage), places);
         for (DogSide side : handling.sidesDescribed()) {
           Cell cell = new Cell(count, runUp.asRun(), handling.manoeuvre(), side);
           rows.computeIfAbsent(cell, _ -> new ArrayList<>()).add(row);
@@ -114,18 +125,18 @@ public final class DrillMatching {
     return rep.isHelped() ? new Helped(drills) : new Counts(drills);
   }
 
+  /** The drill of the nearest rung; null where none is near, or the nearest has none. */
   private static @Nullable DrillOfStage nearest(Row row, EntryAngle angle) {
-    DrillOfStage nearest = null;
+    Place nearest = null;
     double least = row.tolerance();
-    for (DrillOfStage each : row.drills()) {
-      Rung rung = each.drill().rung();
-      double distance = rung.distanceTo(angle);
+    for (Place each : row.places()) {
+      double distance = each.rung().distanceTo(angle);
       boolean nearer = nearest == null ? distance <= least : distance < least;
-      if (nearer && rung.isOnSideOf(angle)) {
+      if (nearer && each.rung().isOnSideOf(angle)) {
         nearest = each;
         least = distance;
       }
     }
-    return nearest;
+    return nearest == null ? null : nearest.drill();
   }
 }

@@ -130,6 +130,21 @@ class DrillMatchingTest {
         .isEqualTo(new NoDrill(Misfit.ANGLE));
   }
 
+  /** With a wide tolerance the nearest rung is 60° for all, and asks for no recall. */
+  @Test
+  void theNearestRungWinsWhateverTheHandling() {
+    DrillMatching wide =
+        DrillMatching.of(sound(programmeOf("'toleranceDegrees':10", TUNNEL, BARE, JUMP)));
+
+    assertThat(wide.match(sentThroughTheTunnel(54)))
+        .isEqualTo(wide.match(sentThroughTheTunnel(60)));
+    assertThat(wide.match(run(setup(4, LeadIn.TUNNEL, 54), rep -> rep.with(Manoeuvre.RECALL))))
+        .isEqualTo(new NoDrill(Misfit.ANGLE));
+    assertThat(wide.match(run(setup(4, LeadIn.TUNNEL, 52.5), rep -> rep.with(Manoeuvre.RECALL))))
+        .isEqualTo(wide.match(run(setup(4, LeadIn.TUNNEL, 45), rep -> rep.with(Manoeuvre.RECALL))))
+        .isInstanceOf(Counts.class);
+  }
+
   @Test
   void theDogSideIsPartOfTheHandlingWhereTheStageSaysOne() {
     assertThat(anglesOf(run(setup(4, LeadIn.TUNNEL, 30), rep -> rep.dogSide(DogSide.LEFT))))
