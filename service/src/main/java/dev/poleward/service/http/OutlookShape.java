@@ -79,8 +79,9 @@ final class OutlookShape {
       reasons.add("The programme is finished.");
     } else {
       reasons.add(
-          "%s, of ten dogs like this one %s."
-              .formatted(rhythm, when(ahead, ahead.programme().quantiles())));
+          "%s. Of ten dogs like this one, %s."
+              .formatted(
+                  rhythm, OutlookWords.finish(ahead.rhythm(), ahead.programme().quantiles())));
     }
     if (told.own().rhythm().isEmpty()) {
       reasons.add("The dog trained too seldom lately to have a rhythm of its own.");
@@ -94,28 +95,6 @@ final class OutlookShape {
                       : "the other dogs of the club"));
     }
     return reasons;
-  }
-
-  private static String when(RhythmAhead ahead, Quantiles quantiles) {
-    if (quantiles.early().isEmpty()) {
-      return "fewer than one has finished within two years";
-    }
-    String weeks = "one has finished after %s weeks".formatted(weeks(ahead, quantiles.early()));
-    weeks +=
-        quantiles.middle().isEmpty()
-            ? ", fewer than five within two years"
-            : ", five after %s".formatted(weeks(ahead, quantiles.middle()));
-    if (quantiles.middle().isPresent()) {
-      weeks +=
-          quantiles.late().isEmpty()
-              ? ", fewer than nine within two years"
-              : " and nine after %s".formatted(weeks(ahead, quantiles.late()));
-    }
-    return weeks;
-  }
-
-  private static long weeks(RhythmAhead ahead, OptionalInt sessions) {
-    return Math.round(Math.ceil(ahead.rhythm().weeks(sessions.orElseThrow())));
   }
 
   private static String number(double value) {
