@@ -50,7 +50,9 @@ public record SlipWatch(int missWorth, int threshold) {
   /**
    * The watch over what was mastered by a rule, at the usual false alarms: for a slip half way back
    * to what the rule calls not yet. Aimed at the whole way, it would find small slips later and
-   * deep ones about a rep sooner.
+   * deep ones about a rep sooner. A rule that counts names no share that it proves, so that none
+   * can be taken from it: it is watched by {@link #USUAL}, whose false alarms are as far apart as
+   * said for dogs that miss one in ten, and nearer for all that miss more.
    */
   public static SlipWatch after(MovingOnRule rule) {
     return switch (rule) {

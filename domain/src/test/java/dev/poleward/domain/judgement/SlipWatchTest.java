@@ -2,9 +2,11 @@ package dev.poleward.domain.judgement;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
 import dev.poleward.domain.programme.MovingOnRule;
+import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -116,5 +118,15 @@ class SlipWatchTest {
     assertThatThrownBy(() -> new SlipWatch(5, 0)).isInstanceOf(IllegalArgumentException.class);
     assertThatThrownBy(() -> SlipWatch.designed(0.3, 0.1, 500))
         .isInstanceOf(IllegalArgumentException.class);
+  }
+
+  /** A Markov chain solved anew, by elimination in another program [D]. */
+  @ParameterizedTest
+  @CsvSource({".05, 20260.7", ".1, 556.5", ".12, 253.1", ".15, 112.7", ".2, 50.9"})
+  void theUsualWatchSoundsAsOftenAsItSaysOnlyForTheDogsItIsMadeFor(double missed, double reps) {
+    for (MovingOnRule rule :
+        List.of(new MovingOnRule.KOfN(8, 10, 3, 0.05), new MovingOnRule.Run(6, 3, 0.05))) {
+      assertThat(SlipWatch.after(rule).repsToAlarm(missed)).isCloseTo(reps, within(0.051));
+    }
   }
 }
