@@ -11,5 +11,7 @@ import org.jspecify.annotations.Nullable;
  * @param from index of its first rep
  * @param clean how many were clean and missed
  * @param change of the share against the stay on a step before, with 95% limits; null for the first
+ * @param held whether success held since then; null for the first
  */
-public record FadeStage(int step, int from, Proportion clean, @Nullable Estimate change) {}
+public record FadeStage(
+    int step, int from, Proportion clean, @Nullable Estimate change, @Nullable Held held) {}

@@ -7,9 +7,12 @@ import dev.poleward.domain.programme.Programme;
 import dev.poleward.domain.programme.Stage;
 import dev.poleward.domain.record.PlacedRep;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
 
 /**
  * How the reps of one stage were rewarded.
@@ -17,14 +20,21 @@ import java.util.Map;
  * @param reps that count, ascending by (time, id); void and helped ones are left out
  * @param rewarded the same as the ladder sees them; fewer where nothing was said of the first
  * @param fade how rewards faded, and what to do next
+ * @param shared how many of the reps count for which other stage too, by its id; as poles alone do
+ *     with a jump to come and without
  */
 public record StageRewards(
-    Stage stage, List<PlacedRep> reps, List<RewardedRep> rewarded, RewardFade fade) {
+    Stage stage,
+    List<PlacedRep> reps,
+    List<RewardedRep> rewarded,
+    RewardFade fade,
+    SortedMap<String, Integer> shared) {
 
   /** Keeps the lists from changing. */
   public StageRewards {
     reps = List.copyOf(reps);
     rewarded = List.copyOf(rewarded);
+    shared = Collections.unmodifiableSortedMap(new TreeMap<>(shared));
   }
 
   /**
@@ -34,17 +44,31 @@ public record StageRewards(
    */
   public static List<StageRewards> of(StandingReading reading, List<PlacedRep> reps) {
     Map<String, List<PlacedRep>> byStage = new HashMap<>();
+    Map<String, SortedMap<String, Integer>> shared = new HashMap<>();
     for (PlacedRep rep : reps) {
       if (counts(rep) && reading.match(rep) instanceof DrillMatch.Counts(List<DrillOfStage> of)) {
-        of.stream()
-            .map(DrillOfStage::stage)
-            .distinct()
-            .forEach(stage -> byStage.computeIfAbsent(stage, _ -> new ArrayList<>()).add(rep));
+        List<String> stages = of.stream().map(DrillOfStage::stage).distinct().toList();
+        for (String stage : stages) {
+          byStage.computeIfAbsent(stage, _ -> new ArrayList<>()).add(rep);
+          stages.stream()
+              .filter(other -> !other.equals(stage))
+              .forEach(
+                  other ->
+                      shared
+                          .computeIfAbsent(stage, _ -> new TreeMap<>())
+                          .merge(other, 1, Integer::sum));
+        }
       }
     }
     Programme programme = reading.programme();
     return programme.stages().stream()
-        .map(stage -> of(programme, stage, byStage.getOrDefault(stage.id(), List.of())))
+        .map(
+            stage ->
+                of(
+                    programme,
+                    stage,
+                    byStage.getOrDefault(stage.id(), List.of()),
+                    shared.getOrDefault(stage.id(), new TreeMap<>())))
         .toList();
   }
 
@@ -52,7 +76,8 @@ public record StageRewards(
     return rep.outcome() != Outcome.VOID && !rep.isHelped();
   }
 
-  private static StageRewards of(Programme programme, Stage stage, List<PlacedRep> reps) {
+  private static StageRewards of(
+      Programme programme, Stage stage, List<PlacedRep> reps, SortedMap<String, Integer> shared) {
     List<RewardedRep> rewarded = StepOfLadder.of(stage.terms().rewardLadder(), reps);
     return new StageRewards(
         stage,
@@ -62,7 +87,8 @@ public record StageRewards(
             rewarded,
             stage.terms().rewardLadder().steps().size(),
             programme.cleanTarget(),
-            programme.cleanFloor()));
+            programme.cleanFloor()),
+        shared);
   }
 
   /** The step that the last rep was rewarded by, from 0 for the richest; 0 before the first. */

@@ -90,6 +90,30 @@ class RewardFadeTest {
                 new Proportion(3, 1), new Proportion(2, 2), Confidence.OF_95_PERCENT));
   }
 
+  @Test
+  void theRepsBehindTheAdviceAreToldWithThoseTheyAreComparedWith() {
+    RewardFade fade = fade("0" + "-".repeat(30) + "+".repeat(19) + "-" + "1+++-++++");
+
+    assertThat(fade.lately()).isEqualTo(new Proportion(7, 1));
+    assertThat(fade.richer()).isEqualTo(new Proportion(19, 1));
+    assertThat(fade("0" + "-".repeat(30) + "+".repeat(19) + "-").lately())
+        .isEqualTo(new Proportion(19, 1));
+    assertThat(fade("1+++-++++0++").richer()).isNull();
+    assertThat(fade("").lately()).isEqualTo(new Proportion(0, 0));
+  }
+
+  /** From 48 of 50: 8 of 10 is not surely a fall, and not surely none (Newcombe's limits). */
+  @Test
+  void successHeldOnlyWhereItCanBeTold() {
+    String rich = "0" + "+".repeat(48) + "--";
+
+    assertThat(fade(rich + "1" + "+".repeat(8) + "--").stages().getLast().held())
+        .isEqualTo(Held.CANNOT_TELL);
+    assertThat(fade(rich + "1" + "-+".repeat(10)).stages().getLast().held()).isEqualTo(Held.NO);
+    assertThat(fade(rich + "1" + "+".repeat(60)).stages().getLast().held()).isEqualTo(Held.YES);
+    assertThat(fade(rich).stages().getFirst().held()).isNull();
+  }
+
   /** Seeds 0 to 1,999: a clean rep on the step never turns the advice towards more rewards. */
   @Test
   void oneMoreCleanRepNeverAsksForMoreRewards() {

@@ -2,15 +2,18 @@ package dev.poleward.service.http;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import dev.poleward.domain.judgement.FadeStage;
+import dev.poleward.domain.judgement.RewardFade;
 import dev.poleward.domain.judgement.RewardMonth;
+import dev.poleward.domain.judgement.ShareChange;
 import dev.poleward.domain.judgement.StageRewards;
 import dev.poleward.domain.mastery.Confidence;
-import dev.poleward.domain.mastery.Estimate;
+import dev.poleward.domain.mastery.Proportion;
 import dev.poleward.domain.programme.Programme;
 import dev.poleward.domain.programme.RewardStep;
 import dev.poleward.service.codec.Writing;
 import dev.poleward.service.render.FadeAdviceWords;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /** How rewards faded, as it is shown. */
@@ -40,9 +43,11 @@ final class RewardFadeShape {
         .put("advice", stage.fade().advice())
         .put("reason", stage.fade().reason())
         .put("text", FadeAdviceWords.of(stage.fade(), programme))
+        .put("judgedBy", judgedBy(stage.fade()))
         .put("nextStep", stage.nextStep())
         .putObjects("stays", stays.subList(omitted, stays.size()), stay -> stay(stage, stay))
         .put("omitted", omitted)
+        .putObjects("shared", List.copyOf(stage.shared().entrySet()), RewardFadeShape::shared)
         .putObjects("months", RewardMonth.of(stage.reps(), day.zone()), RewardFadeShape::month)
         .done();
   }
@@ -52,20 +57,41 @@ final class RewardFadeShape {
   }
 
   private static ObjectNode stay(StageRewards stage, FadeStage stay) {
-    return new Writing()
+    return share(stay.clean())
         .put("step", stay.step())
         .putPrinted("since", stage.rep(stay.from()).moment().time())
-        .put("reps", (long) stay.clean().of())
-        .put("clean", (long) stay.clean().made())
-        .put("cleanShare", ShareShape.of(stay.clean().wilson(Confidence.OF_95_PERCENT)))
         .put("change", ChangeShape.of(stay.change()))
-        .put("held", held(stay.change()))
+        .put("held", stay.held())
         .done();
   }
 
-  /** Whether success held since the stay before: not when it surely fell. */
-  private static @Nullable Boolean held(@Nullable Estimate change) {
-    return change == null ? null : change.upper() >= 0;
+  /** The reps that the advice rests on; null before the first. */
+  private static @Nullable ObjectNode judgedBy(RewardFade fade) {
+    Proportion lately = fade.lately();
+    if (lately.of() == 0) {
+      return null;
+    }
+    Writing shape = share(lately);
+    Proportion richer = fade.richer();
+    if (richer != null) {
+      shape
+          .put("richer", share(richer).done())
+          .put(
+              "change",
+              ChangeShape.of(ShareChange.between(richer, lately, Confidence.OF_95_PERCENT)));
+    }
+    return shape.done();
+  }
+
+  private static Writing share(Proportion clean) {
+    return new Writing()
+        .put("reps", (long) clean.of())
+        .put("clean", (long) clean.made())
+        .put("cleanShare", ShareShape.of(clean.wilson(Confidence.OF_95_PERCENT)));
+  }
+
+  private static ObjectNode shared(Map.Entry<String, Integer> with) {
+    return new Writing().put("stage", with.getKey()).put("reps", with.getValue()).done();
   }
 
   private static ObjectNode month(RewardMonth month) {

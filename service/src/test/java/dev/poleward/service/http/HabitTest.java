@@ -94,7 +94,9 @@ class HabitTest {
         .body("stages[0].advice", equalTo("hold"))
         .body("stages[0].reason", equalTo("too-few-reps"))
         .body("stages[0].stays.reps", contains(10, 3))
-        .body("stages[0].stays[1].held", equalTo(true));
+        .body("stages[0].judgedBy.reps", equalTo(3))
+        .body("stages[0].judgedBy.richer.clean", equalTo(10))
+        .body("stages[0].stays[1].held", equalTo("cannot-tell"));
   }
 
   @Test

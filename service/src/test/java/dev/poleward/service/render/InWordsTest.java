@@ -144,8 +144,8 @@ class InWordsTest {
             "Dog Juniper. How rewards fade, in Round the clock, from three poles to twelve, version"
                 + " 1. As it stands on 2026-05-18. Void reps and reps with help are left out. Aim: 90%"
                 + " clean; floor: 80%. Stage Three poles from 9 to 3 o'clock. On step 3 of 3: a toy at"
-                + " the end, 1 reward a rep. Clean in 90% or more on the last step: nothing is left to"
-                + " fade. Go on with step 3: a toy at the end, 1 reward a rep. Steps: 1, several along"
+                + " the end, 1 reward a rep. 19 of the last 20 reps on this step were clean, 90% or more,"
+                + " and it is the last: nothing is left to fade. Go on with step 3: a toy at the end, 1 reward a rep. Steps: 1, several along"
                 + " the poles, 4 rewards a rep; 2, one along the poles, a toy at the end, 2 rewards a"
                 + " rep; 3, a toy at the end, 1 reward a rep.")
         // 18 clean reps of 20 earned 4, as many 1 and a toy: half of 5 and half of 1 each [D].

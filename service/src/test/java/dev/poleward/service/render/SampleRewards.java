@@ -91,7 +91,8 @@ final class SampleRewards {
                 terms.toleranceDegrees(),
                 terms.rule(),
                 new RewardLadder(steps)));
-    StageRewards rewards = new StageRewards(steep, usual.reps(), usual.rewarded(), usual.fade());
+    StageRewards rewards =
+        new StageRewards(steep, usual.reps(), usual.rewarded(), usual.fade(), usual.shared());
     return new DogRewards(new DogInPicture("aske", "Aske", DAY), PROGRAMME, ZONE, List.of(rewards));
   }
 
