@@ -16,6 +16,21 @@ final class DrillTally {
 
   private @Nullable Instant lastRun;
 
+  /** The same counts, to go on with elsewhere. */
+  DrillTally copy() {
+    DrillTally copy = new DrillTally();
+    copy.reps = reps;
+    copy.clean = clean;
+    copy.helped = helped;
+    copy.recent = recent;
+    copy.lastRun = lastRun;
+    return copy;
+  }
+
+  boolean hasReps() {
+    return reps > 0;
+  }
+
   void ran(boolean isClean, Instant time) {
     reps++;
     clean += isClean ? 1 : 0;

@@ -74,6 +74,25 @@ final class PoolReading {
     judged = null;
   }
 
+  /**
+   * Takes over what was counted of its drills under what was followed before: they were run, though
+   * they are no evidence here. A drill of the same stage goes before that of another.
+   */
+  void alreadyRan(List<PoolReading> before) {
+    for (Drill drill : pool.drills()) {
+      PoolReading from = null;
+      for (PoolReading each : before) {
+        if (each.tallies.containsKey(drill)
+            && (from == null || each.stage.id().equals(stage.id()))) {
+          from = each;
+        }
+      }
+      if (from != null) {
+        tallies.put(drill, from.tally(drill).copy());
+      }
+    }
+  }
+
   @Nullable Instant movedOn() {
     return movedOn;
   }
@@ -152,9 +171,12 @@ final class PoolReading {
         : practised.plusSeconds(Math.round(dueAfterDays * SECONDS_A_DAY));
   }
 
-  private static DrillState state(RungStanding standing, @Nullable Instant dueOn, Instant agedTo) {
+  private DrillState state(RungStanding standing, @Nullable Instant dueOn, Instant agedTo) {
     return switch (standing) {
-      case UNTOUCHED -> DrillState.UNTOUCHED;
+      case UNTOUCHED ->
+          tallies.values().stream().anyMatch(DrillTally::hasReps)
+              ? DrillState.LEARNING
+              : DrillState.UNTOUCHED;
       case LEARNING -> DrillState.LEARNING;
       case SLIPPING -> DrillState.SLIPPING;
       case SOLID -> dueOn != null && dueOn.isBefore(agedTo) ? DrillState.DUE : DrillState.SOLID;

@@ -64,6 +64,7 @@ public final class StandingReading {
                   ? pools.stream().filter(begun::isJudgedLike).findFirst()
                   : Optional.empty();
           if (goingOn.isEmpty()) {
+            begun.alreadyRan(pools);
             takeOver(begun, solid);
           }
           return goingOn.orElse(begun);

@@ -187,6 +187,22 @@ class StandingTest {
   }
 
   @Test
+  void whatWasRunBeforeAVersionThatJudgesOtherwiseIsNoEvidenceButIsNotDenied() {
+    Course course = new Course(PROGRAMME).run("three-bare", 0, 4, true);
+
+    DogStanding after = course.reading().under(withRule(2, 0.95), null).standing(course.now());
+    PoolStanding straight = pool(after, "three-bare", 0);
+
+    assertThat(straight.state()).isEqualTo(DrillState.LEARNING);
+    assertThat(straight.judgement().verdict().evidence().clean()).isZero();
+    assertThat(straight.drills().stream().mapToInt(DrillStanding::reps).sum()).isEqualTo(4);
+    assertThat(straight.drills())
+        .filteredOn(drill -> drill.reps() > 0)
+        .allMatch(drill -> drill.state() == DrillState.LEARNING && drill.lastRun() != null);
+    assertThat(pool(after, "three-bare", 1).state()).isEqualTo(DrillState.UNTOUCHED);
+  }
+
+  @Test
   void aNewVersionThatAsksTheSameGoesOnWhereItWas() {
     Course course = new Course(PROGRAMME).run("three-bare", 0, 4, true);
     StandingReading before = course.reading();
@@ -206,7 +222,9 @@ class StandingTest {
 
     assertThat(pool(after, "three-bare", 0).state()).isEqualTo(DrillState.SOLID);
     assertThat(pool(after, "three-bare", 0).movedOn()).isNotNull();
-    assertThat(pool(after, "three-bare", 1).state()).isEqualTo(DrillState.UNTOUCHED);
+    assertThat(pool(after, "three-bare", 1).state()).isEqualTo(DrillState.LEARNING);
+    assertThat(pool(after, "three-bare", 1).judgement().standing())
+        .isEqualTo(RungStanding.UNTOUCHED);
   }
 
   /** The default programme as a version of its own, mastered at that share. */

@@ -1,5 +1,6 @@
 package dev.poleward.service.http;
 
+import dev.poleward.domain.judgement.DrillStanding;
 import dev.poleward.domain.judgement.Evidence;
 import dev.poleward.domain.judgement.Misfit;
 import dev.poleward.domain.judgement.NextRung;
@@ -39,7 +40,7 @@ final class VerdictWords {
           case Verdict.Hold(Evidence evidence) -> held(evidence);
           case Verdict.StepBack(Evidence _, int misses) ->
               "%d misses in a row: something easier first.".formatted(misses);
-          case Verdict.Undecided(Evidence evidence) -> undecided(judgement, evidence);
+          case Verdict.Undecided(Evidence evidence) -> undecided(pool, evidence);
         };
     return judgement.misfits().isEmpty()
         ? reason
@@ -87,7 +88,7 @@ final class VerdictWords {
 
   private static String undecided(RungJudgement judgement, Evidence evidence) {
     if (reps(evidence) == 0) {
-      return "No rep of the test yet: " + cleanReps(judgement) + ".";
+      return begun(pool) + ": " + cleanReps(judgement) + ".";
     }
     String handlings = TrainersWords.handlings(judgement.missing());
     if (judgement.testPassed()) {
@@ -106,6 +107,18 @@ final class VerdictWords {
   }
 
   private static String notCleanYet(RungJudgement judgement) {
+  /** Nothing is evidence yet, which is not to say that nothing was run. */
+  private static String begun(PoolStanding pool) {
+    if (pool.judgement().slip() != null) {
+      return "The test begins anew after the slip";
+    }
+    int before = pool.drills().stream().mapToInt(DrillStanding::reps).sum();
+    return before == 0
+        ? "No rep of the test yet"
+        : "The test begins anew under this version of the programme, after %d %s under what was followed before"
+            .formatted(before, before == 1 ? "rep" : "reps");
+  }
+
     return judgement.missing().isEmpty()
         ? ""
         : " Not clean yet: " + TrainersWords.handlings(judgement.missing()) + ".";
