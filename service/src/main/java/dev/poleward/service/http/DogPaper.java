@@ -243,7 +243,7 @@ final class DogPaper {
   }
 
   private static String place(RungPool pool) {
-    return TrainersWords.setup(pool.drills().getFirst()) + ", " + TrainersWords.entry(pool.rung());
+    return TrainersWords.setup(pool) + ", " + TrainersWords.entry(pool.rung());
   }
 
   private void writeFaults() {

@@ -83,7 +83,7 @@ final class ReportWords {
   static String stuckOn(StuckOn on) {
     return "%s, %s: stuck are %d of the %d dogs that worked on it."
         .formatted(
-            TrainersWords.setup(on.pool().drills().getFirst()),
+            TrainersWords.setup(on.pool()),
             TrainersWords.entry(on.pool().rung()),
             on.stuck().size(),
             on.worked());

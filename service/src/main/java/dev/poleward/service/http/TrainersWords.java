@@ -11,8 +11,10 @@ import dev.poleward.domain.planning.PlannedDrill;
 import dev.poleward.domain.programme.Drill;
 import dev.poleward.domain.programme.Handling;
 import dev.poleward.domain.programme.Rung;
+import dev.poleward.domain.programme.RungPool;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
@@ -30,6 +32,24 @@ final class TrainersWords {
     return drill.poles()
         + " poles"
         + runUp(drill.runUp().leadIn(), drill.runUp().step(), drill.runUp().turn());
+  }
+
+  /** What stands for all drills of one verdict, with both turns where it is about both. */
+  static String setup(RungPool pool) {
+    Drill first = pool.drills().getFirst();
+    List<JumpTurn> turns =
+        pool.drills().stream()
+            .map(each -> each.runUp().turn())
+            .filter(Objects::nonNull)
+            .distinct()
+            .toList();
+    return turns.size() < 2
+        ? setup(first)
+        : first.poles()
+            + " poles after a wrap round the jump "
+            + turns.stream()
+                .map(turn -> "to the " + lower(turn))
+                .collect(Collectors.joining(" and "));
   }
 
   /** What stands, whatever is run over it. */

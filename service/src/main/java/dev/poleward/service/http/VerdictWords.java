@@ -86,7 +86,8 @@ final class VerdictWords {
             Math.round(misfit.others().made() + misfit.others().missed()));
   }
 
-  private static String undecided(RungJudgement judgement, Evidence evidence) {
+  private static String undecided(PoolStanding pool, Evidence evidence) {
+    RungJudgement judgement = pool.judgement();
     if (reps(evidence) == 0) {
       return begun(pool) + ": " + cleanReps(judgement) + ".";
     }
@@ -106,7 +107,6 @@ final class VerdictWords {
         : soFar + ", if these are among them: " + handlings + ".";
   }
 
-  private static String notCleanYet(RungJudgement judgement) {
   /** Nothing is evidence yet, which is not to say that nothing was run. */
   private static String begun(PoolStanding pool) {
     if (pool.judgement().slip() != null) {
@@ -119,6 +119,7 @@ final class VerdictWords {
             .formatted(before, before == 1 ? "rep" : "reps");
   }
 
+  private static String notCleanYet(RungJudgement judgement) {
     return judgement.missing().isEmpty()
         ? ""
         : " Not clean yet: " + TrainersWords.handlings(judgement.missing()) + ".";
@@ -137,8 +138,7 @@ final class VerdictWords {
   /** Why it is next. */
   static String reason(NextRung next) {
     RungPool pool = next.standing().pool();
-    String what =
-        TrainersWords.setup(pool.drills().getFirst()) + ", " + TrainersWords.entry(pool.rung());
+    String what = TrainersWords.setup(pool) + ", " + TrainersWords.entry(pool.rung());
     String share = String.format(Locale.ROOT, "%.0f%%", 100 * next.expected());
     return switch (next.why()) {
       case SLIPPING -> what + ": was solid and slips; mend it before anything new.";

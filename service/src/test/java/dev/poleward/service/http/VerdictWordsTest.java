@@ -2,16 +2,22 @@ package dev.poleward.service.http;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dev.poleward.domain.event.BackChainStep;
+import dev.poleward.domain.judgement.DrillCount;
+import dev.poleward.domain.judgement.DrillStanding;
 import dev.poleward.domain.judgement.DrillState;
 import dev.poleward.domain.judgement.HandledRep;
+import dev.poleward.domain.judgement.NextRung;
 import dev.poleward.domain.judgement.PoolStanding;
 import dev.poleward.domain.judgement.RungJudgement;
 import dev.poleward.domain.judgement.SlipWatch;
 import dev.poleward.domain.programme.DefaultProgramme;
+import dev.poleward.domain.programme.DrillOfStage;
 import dev.poleward.domain.programme.Handling;
 import dev.poleward.domain.programme.MovingOnRule;
 import dev.poleward.domain.programme.RungPool;
 import dev.poleward.domain.programme.Stage;
+import java.time.Instant;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -84,6 +90,45 @@ class VerdictWordsTest {
                 + " clean, the rest 14 of 14).");
   }
 
+  @Test
+  void bothTurnsOfAWrapAreNamedWhereTheVerdictIsAboutBoth() {
+    RungPool wraps =
+        STAGE.pools().stream()
+            .filter(pool -> pool.step() == BackChainStep.WRAP)
+            .findFirst()
+            .orElseThrow();
+
+    assertThat(
+            VerdictWords.reason(
+                new NextRung(
+                    standing(wraps, MovingOnRule.USUAL, List.of(), List.of()),
+                    NextRung.Reason.DUE,
+                    0.9)))
+        .isEqualTo(
+            "4 poles after a wrap round the jump to the left and to the right, straight on: solid, but"
+                + " not practised for long; refresh it with a few easy reps.");
+  }
+
+  @Test
+  void whereTheTestBeginsAnewTheRepsBeforeAreNotDenied() {
+    DrillStanding ran =
+        new DrillStanding(
+            new DrillOfStage(STAGE.id(), POOL.drills().getFirst()),
+            DrillState.LEARNING,
+            4,
+            4,
+            new DrillCount.Recent(4, 4),
+            0,
+            Instant.parse("2026-05-04T17:02:11Z"));
+
+    assertThat(VerdictWords.reason(standing(POOL, MovingOnRule.USUAL, List.of(), List.of(ran))))
+        .isEqualTo(
+            "The test begins anew under this version of the programme, after 4 reps under what was"
+                + " followed before: 9 more clean reps would decide.");
+    assertThat(VerdictWords.reason(standing(POOL, MovingOnRule.USUAL, List.of(), List.of())))
+        .isEqualTo("No rep of the test yet: 9 more clean reps would decide.");
+  }
+
   private static String said(MovingOnRule rule, String reps) {
     List<HandledRep> handled =
         reps.chars()
@@ -93,17 +138,21 @@ class VerdictWordsTest {
                         LISTED.get(Character.toUpperCase(rep) == 'L' ? 0 : 1),
                         Character.isUpperCase(rep)))
             .toList();
-    return VerdictWords.reason(
-        new PoolStanding(
-            STAGE,
-            POOL,
-            DrillState.LEARNING,
-            RungJudgement.of(LISTED, rule, SlipWatch.USUAL, handled),
-            List.of(),
-            false,
-            null,
-            null,
-            null,
-            null));
+    return VerdictWords.reason(standing(POOL, rule, handled, List.of()));
+  }
+
+  private static PoolStanding standing(
+      RungPool pool, MovingOnRule rule, List<HandledRep> reps, List<DrillStanding> drills) {
+    return new PoolStanding(
+        STAGE,
+        pool,
+        DrillState.LEARNING,
+        RungJudgement.of(RungJudgement.handlingsOf(pool), rule, SlipWatch.USUAL, reps),
+        drills,
+        false,
+        null,
+        null,
+        null,
+        null);
   }
 }
