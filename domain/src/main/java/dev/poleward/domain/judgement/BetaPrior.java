@@ -40,16 +40,6 @@ public record BetaPrior(double clean, double missed) {
   }
 
   /**
-   * Of that mean and standard deviation (method of moments).
-   *
-   * @param deviation below the root of mean · (1 − mean)
-   */
-  public static BetaPrior ofMoments(double mean, double deviation) {
-    double reps = mean * (1 - mean) / (deviation * deviation) - 1;
-    return new BetaPrior(mean * reps, (1 - mean) * reps);
-  }
-
-  /**
    * From the dogs of a club, so that a dog's own reps weigh as in the estimate of James and Stein
    * (Efron, Morris 1975, JASA 70:311): what its dogs differ by, less what chance would make of dogs
    * that are all alike. Dogs with different numbers of reps count as if each had the harmonic mean.
@@ -122,11 +112,6 @@ public record BetaPrior(double clean, double missed) {
   /** How far the share is expected to be from its mean. */
   public double deviation() {
     return Math.sqrt(mean() * (1 - mean()) / (reps() + 1));
-  }
-
-  /** How much a dog's own reps weigh against this, 0 to 1. */
-  public double weightOfOwn(int own) {
-    return own / (own + reps());
   }
 
   /** The expected share with equal-tailed limits. */

@@ -1,7 +1,6 @@
 package dev.poleward.domain.judgement;
 
 import java.util.List;
-import org.apache.commons.statistics.distribution.BinomialDistribution;
 
 /**
  * So many clean among the last. Holds while more than {@code n − k} of the last {@code n} are
@@ -22,15 +21,5 @@ public record KOfN(int k, int n) implements MovingOnTest {
   @Override
   public WindowEvidence begun() {
     return new WindowEvidence(this, List.of());
-  }
-
-  /**
-   * How likely a dog is moved on by its first {@code n} reps, exactly. Trying further makes it
-   * likelier.
-   *
-   * @param share of clean reps, 0 to 1
-   */
-  public double chanceAtFirst(double share) {
-    return BinomialDistribution.of(n, share).survivalProbability(k - 1);
   }
 }

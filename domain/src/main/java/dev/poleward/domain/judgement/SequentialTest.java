@@ -75,23 +75,4 @@ public record SequentialTest(double mastered, double notYet, double wrongMoveOn,
     double way = upperBoundary() - ROUNDING - balance;
     return way <= 0 ? 0 : (int) Math.ceil(way / cleanStep());
   }
-
-  /** Misses a rep along both boundaries: the slope of the test's lines, between the two shares. */
-  public double missesEach() {
-    return cleanStep() / missesScale();
-  }
-
-  /** How far the line of moving on lies below the line through the origin, in misses. */
-  public double missesBelow() {
-    return upperBoundary() / missesScale();
-  }
-
-  /** How far the line of holding lies above the line through the origin, in misses. */
-  public double missesAbove() {
-    return -lowerBoundary() / missesScale();
-  }
-
-  private double missesScale() {
-    return cleanStep() - missStep();
-  }
 }

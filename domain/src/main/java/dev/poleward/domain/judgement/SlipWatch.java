@@ -31,8 +31,6 @@ public record SlipWatch(int missWorth, int threshold) {
   /** What a programme says in clean reps is in misses only to the last bit but some. */
   private static final double ROUNDING = 1e-9;
 
-  private static final int BISECTIONS = 100;
-
   /** The watch over what counts as mastered where a document does not say. */
   public static final SlipWatch USUAL =
       after(MovingOnRule.Sequential.MASTERED_USUAL, MovingOnRule.Sequential.NOT_YET_USUAL);
@@ -100,7 +98,7 @@ public record SlipWatch(int missWorth, int threshold) {
   }
 
   /** The share of misses at which the log of the likelihood ratio goes nowhere on average. */
-  private static double restAt(double solid, double slipped) {
+  static double restAt(double solid, double slipped) {
     double ofClean = -StrictMath.log((1 - slipped) / (1 - solid));
     double ofMiss = StrictMath.log(slipped * (1 - solid) / (solid * (1 - slipped)));
     return ofClean / ofMiss;
@@ -114,28 +112,6 @@ public record SlipWatch(int missWorth, int threshold) {
   /** With one more rep. */
   public CusumScore seen(CusumScore score, boolean clean) {
     return score.with(clean ? 0 : missWorth);
-  }
-
-  /**
-   * The share of misses that this watch finds out soonest, for a dog of that share while solid.
-   *
-   * @param solid above 0 and below one in {@code missWorth}
-   */
-  public double slippedTo(double solid) {
-    double below = solid;
-    double above = 1;
-    for (int i = 0; i < BISECTIONS; i++) {
-      double middle = (below + above) / 2;
-      if (middle == below || middle == above) {
-        break;
-      }
-      if (restAt(solid, middle) < 1.0 / missWorth) {
-        below = middle;
-      } else {
-        above = middle;
-      }
-    }
-    return (below + above) / 2;
   }
 
   /**

@@ -47,7 +47,7 @@ class BetaPriorTest {
     BetaPrior prior = BetaPrior.byShrinkage(BATTERS);
 
     assertThat(prior.mean()).isCloseTo(.2654321, within(0.51e-7));
-    assertThat(prior.weightOfOwn(45)).isCloseTo(.2116534, within(0.51e-7));
+    assertThat(45 / (45 + prior.reps())).isCloseTo(.2116534, within(0.51e-7));
     double[] shrunk = {
       .293914, .289210, .284507, .279804, .275100, .275100, .270397, .265693, .260990, .260990,
       .256287, .256287, .256287, .256287, .256287, .251583, .246880, .242176
@@ -72,7 +72,7 @@ class BetaPriorTest {
   void theRatsByMoments() {
     double mean = rats().stream().mapToDouble(Tally::share).average().orElseThrow();
     double squares = rats().stream().mapToDouble(rat -> Math.pow(rat.share() - mean, 2)).sum();
-    BetaPrior prior = BetaPrior.ofMoments(mean, Math.sqrt(squares / (RATS.length - 1)));
+    BetaPrior prior = BetaPrior.of(mean, mean * (1 - mean) * (RATS.length - 1) / squares - 1);
 
     assertThat(mean).isCloseTo(.136007, within(0.51e-6));
     assertThat(prior.clean()).isCloseTo(1.356149, within(0.51e-6));

@@ -15,9 +15,9 @@ class CountingRulesTest {
   void eightOfTenMovesOnManyADogThatIsNotThereYet() {
     KOfN rule = new KOfN(8, 10);
 
-    assertThat(rule.chanceAtFirst(0.7)).isCloseTo(0.3827827864, within(1e-10));
-    assertThat(rule.chanceAtFirst(0.9)).isCloseTo(0.9298091736, within(1e-10));
-    assertThat(new KOfN(2, 3).chanceAtFirst(0.5)).isCloseTo(0.5, within(1e-15));
+    assertThat(CountingChances.atFirst(rule, 0.7)).isCloseTo(0.3827827864, within(1e-10));
+    assertThat(CountingChances.atFirst(rule, 0.9)).isCloseTo(0.9298091736, within(1e-10));
+    assertThat(CountingChances.atFirst(new KOfN(2, 3), 0.5)).isCloseTo(0.5, within(1e-15));
   }
 
   /** All 1,024 ways that ten reps can go, each through the rule [D]. */
@@ -36,7 +36,7 @@ class CountingRulesTest {
       }
     }
 
-    assertThat(rule.chanceAtFirst(0.7)).isCloseTo(chance, within(1e-12));
+    assertThat(CountingChances.atFirst(rule, 0.7)).isCloseTo(chance, within(1e-12));
   }
 
   @Test
@@ -87,9 +87,10 @@ class CountingRulesTest {
    */
   @Test
   void runsOfAFairCoin() {
-    assertThat(new RunOfClean(3).chanceWithin(10, 0.5)).isCloseTo(520 / 1024.0, within(1e-15));
-    assertThat(new RunOfClean(3).repsExpected(0.5)).isCloseTo(14, within(1e-12));
-    assertThat(new RunOfClean(6).repsExpected(0.5)).isCloseTo(126, within(1e-12));
+    assertThat(CountingChances.within(new RunOfClean(3), 10, 0.5))
+        .isCloseTo(520 / 1024.0, within(1e-15));
+    assertThat(CountingChances.repsExpected(new RunOfClean(3), 0.5)).isCloseTo(14, within(1e-12));
+    assertThat(CountingChances.repsExpected(new RunOfClean(6), 0.5)).isCloseTo(126, within(1e-12));
   }
 
   /** Every way that ten reps can go, each through the rule [D]. */
@@ -108,15 +109,16 @@ class CountingRulesTest {
       }
     }
 
-    assertThat(new RunOfClean(length).chanceWithin(10, share)).isCloseTo(chance, within(1e-12));
+    assertThat(CountingChances.within(new RunOfClean(length), 10, share))
+        .isCloseTo(chance, within(1e-12));
   }
 
   @Test
   void runsAtTheEndsOfWhatIsPossible() {
-    assertThat(new RunOfClean(6).chanceWithin(5, 1)).isZero();
-    assertThat(new RunOfClean(6).chanceWithin(6, 1)).isEqualTo(1);
-    assertThat(new RunOfClean(6).chanceWithin(600, 0)).isZero();
-    assertThat(new RunOfClean(6).repsExpected(1)).isEqualTo(6);
+    assertThat(CountingChances.within(new RunOfClean(6), 5, 1)).isZero();
+    assertThat(CountingChances.within(new RunOfClean(6), 6, 1)).isEqualTo(1);
+    assertThat(CountingChances.within(new RunOfClean(6), 600, 0)).isZero();
+    assertThat(CountingChances.repsExpected(new RunOfClean(6), 1)).isEqualTo(6);
   }
 
   @Test

@@ -48,7 +48,7 @@ class CourseOfTestTest {
       String plan, double moveOn, double reps) {
     SequentialTest test = PublishedPlans.named(plan);
     for (double beside : new double[] {0, 1e-12, 1e-8}) {
-      CourseOfTest course = WaldApproximation.of(test, 1 - test.missesEach() + beside);
+      CourseOfTest course = WaldApproximation.of(test, 1 - new LinesOfTest(test).slope() + beside);
 
       assertThat(course.moveOn()).isCloseTo(moveOn, within(1e-6));
       assertThat(course.reps()).isCloseTo(reps, within(1e-4));

@@ -25,11 +25,11 @@ class SequentialTestTest {
     "Montgomery, 1.2211492, 1.5678000, .02811103",
   })
   void theLinesAreThePublishedOnes(String plan, double below, double above, double slope) {
-    SequentialTest test = PublishedPlans.named(plan);
+    LinesOfTest lines = new LinesOfTest(PublishedPlans.named(plan));
 
-    assertThat(test.missesBelow()).isCloseTo(below, within(1e-7));
-    assertThat(test.missesAbove()).isCloseTo(above, within(1e-7));
-    assertThat(test.missesEach()).isCloseTo(slope, within(0.51e-8));
+    assertThat(lines.below()).isCloseTo(below, within(1e-7));
+    assertThat(lines.above()).isCloseTo(above, within(1e-7));
+    assertThat(lines.slope()).isCloseTo(slope, within(0.51e-8));
   }
 
   /** The boundaries as logs [R]. */
