@@ -2,8 +2,9 @@ package dev.poleward.domain.judgement;
 
 import dev.poleward.domain.programme.Programme;
 import java.time.Instant;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Objects;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -40,8 +41,20 @@ public record DogStanding(
     return stages.stream().flatMap(each -> each.pools().stream()).toList();
   }
 
-  /** When each slip began that still stands, in the programme's order. */
+  /**
+   * When each slip began that still stands, in the programme's order. Rungs count as they are run:
+   * two stages that judge the same reps, for instance poles alone from where a jump will be and a
+   * stage without lead-in, see one slip, which began when the first of them saw it.
+   */
   public List<Instant> slips() {
-    return pools().stream().map(PoolStanding::slippedSince).filter(Objects::nonNull).toList();
+    Map<RungAsRun, Instant> slips = new LinkedHashMap<>();
+    for (PoolStanding pool : pools()) {
+      Instant since = pool.slippedSince();
+      if (since != null) {
+        slips.merge(
+            RungAsRun.of(pool.pool()), since, (one, other) -> one.isBefore(other) ? one : other);
+      }
+    }
+    return List.copyOf(slips.values());
   }
 }

@@ -3,6 +3,7 @@ package dev.poleward.domain.judgement;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 
+import dev.poleward.domain.event.BackChainStep;
 import dev.poleward.domain.programme.DefaultProgramme;
 import dev.poleward.domain.programme.DocumentReading;
 import dev.poleward.domain.programme.Programme;
@@ -156,6 +157,23 @@ class StandingTest {
         .isEqualTo(
             new NextRung(
                 slipping, NextRung.Reason.SLIPPING, BY_ANGLE.share(slipping.pool().drills())));
+  }
+
+  @Test
+  void aRungThatTwoStagesAskForSlipsOnce() {
+    Course course = new Course(PROGRAMME);
+    List.of("three-bare", "four-bare").forEach(course::learn);
+    course.run("four-jump", 0, 20, true).daysPass(1).run("four-bare", 0, 8, false);
+    DogStanding dog = course.standing();
+
+    assertThat(dog.pools())
+        .filteredOn(pool -> pool.state() == DrillState.SLIPPING)
+        .extracting(pool -> pool.stage().id(), pool -> pool.pool().step())
+        .containsExactly(tuple("four-bare", null), tuple("four-jump", BackChainStep.POLES_ONLY));
+    assertThat(dog.slips()).hasSize(1);
+
+    course.run("four-bare", 1, 8, false);
+    assertThat(course.standing().slips()).hasSize(2);
   }
 
   @Test
