@@ -44,18 +44,18 @@ public record CareLimits(
 
   private CareLimits as(Map<String, Object> settings) {
     return new CareLimits(
-        number(settings, "ageMonths", 0, 60, ageMonths),
-        number(settings, "poles", 2, 24, poles),
-        number(settings, "gapsPerSession", 0, 2_000, gapsPerSession),
-        number(settings, "gapsPerWeek", 0, 10_000, gapsPerWeek),
-        number(settings, "growthPercent", 0, 1_000, growthPercent),
-        number(settings, "sharpBendsPerSession", 0, 200, sharpBendsPerSession),
-        number(settings, "polesYoung", 2, 24, polesYoung),
-        number(settings, "gapsYoung", 0, 2_000, gapsYoung),
+        CareSetting.AGE_MONTHS.in(settings, ageMonths),
+        CareSetting.POLES.in(settings, poles),
+        CareSetting.GAPS_PER_SESSION.in(settings, gapsPerSession),
+        CareSetting.GAPS_PER_WEEK.in(settings, gapsPerWeek),
+        CareSetting.GROWTH_PERCENT.in(settings, growthPercent),
+        CareSetting.SHARP_BENDS_PER_SESSION.in(settings, sharpBendsPerSession),
+        CareSetting.POLES_YOUNG.in(settings, polesYoung),
+        CareSetting.GAPS_YOUNG.in(settings, gapsYoung),
         metres(settings, "barHeightYoung", barHeightYoung),
-        number(settings, "easeBackDays", 0, 365, easeBackDays),
-        number(settings, "heatCaution", 0, 50, heatCaution),
-        number(settings, "heatStop", 0, 50, heatStop));
+        CareSetting.EASE_BACK_DAYS.in(settings, easeBackDays),
+        CareSetting.HEAT_CAUTION.in(settings, heatCaution),
+        CareSetting.HEAT_STOP.in(settings, heatStop));
   }
 
   /**
@@ -84,15 +84,6 @@ public record CareLimits(
             && said.doubleValue() >= 0
             && said.doubleValue() <= 1
         ? said.doubleValue()
-        : otherwise;
-  }
-
-  private static int number(
-      Map<String, Object> settings, String name, int least, int most, int otherwise) {
-    return settings.get(name) instanceof Number said
-            && said.doubleValue() >= least
-            && said.doubleValue() <= most
-        ? said.intValue()
         : otherwise;
   }
 }

@@ -4,7 +4,6 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
-import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 
 /** All notes, so that their texts can be read and mended together. */
@@ -66,12 +65,12 @@ final class CareNotes {
         COMMON_PRACTICE);
   }
 
-  static CareNote clearedWithinLimits(Set<String> limits) {
+  static CareNote clearedWithinLimits(List<String> limits) {
     return new CareNote(
         "cleared-within-limits",
         Severity.CAUTION,
         "The dog was cleared within limits (%s); they are kept to."
-                .formatted(String.join(", ", new TreeSet<>(limits)))
+                .formatted(String.join(", ", limits))
             + ASK,
         COMMON_PRACTICE);
   }
@@ -94,12 +93,13 @@ final class CareNotes {
         COMMON_PRACTICE);
   }
 
-  static CareNote loadGrows(int gaps, int usual, int left, boolean beyond) {
+  /** Told last: {@code left} is what remains after heat and rest too. */
+  static CareNote loadGrows(LoadSeen load, int left, Severity severity) {
     return new CareNote(
         "load-grows",
-        beyond ? Severity.CAUTION : Severity.NOTE,
+        severity,
         "In the last seven days the dog passed %d gaps; in the four weeks before it was %d a week. Load is raised little by little: the next session is held to %d gaps."
-                .formatted(gaps, usual, left)
+                .formatted(load.week().gaps(), Math.round(load.usualGaps()), left)
             + ASK,
         COMMON_PRACTICE);
   }

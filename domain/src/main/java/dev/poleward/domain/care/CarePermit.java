@@ -33,19 +33,33 @@ public record CarePermit(
   }
 
   /**
-   * The same for a session in which so many poles stand: with a word about the load where a rep is
-   * more than twice what it was in the last five weeks.
+   * The same with what is to be minded in a session: the load where a rep is more than twice what
+   * it was in the last five weeks, the sides of turned entries, pressure.
    */
-  public CarePermit planned(int poles) {
-    int usual = Math.max(load.week().poles(), load.before().poles());
-    if (usual == 0 || poles - 1 <= 2 * (usual - 1)) {
-      return this;
-    }
+  public CarePermit planned(SessionAhead session) {
     List<CareNote> more = new ArrayList<>(notes);
-    more.add(CareNotes.longerLineAhead(usual, poles));
+    int usual = Math.max(load.week().poles(), load.before().poles());
+    if (usual > 0 && session.poles() - 1 > 2 * (usual - 1)) {
+      more.add(CareNotes.longerLineAhead(usual, session.poles()));
+    }
+    if (session.isTurned()) {
+      more.add(CareNotes.alternateSides());
+    }
+    if (session.mayCrowd()) {
+      more.add(CareNotes.pressure());
+    }
     more.sort(Comparator.comparing(CareNote::severity).reversed());
     return new CarePermit(
         polesMax, gapsMax, sharpBendsMax, barHeightMax, angleWork, load, heat, more);
+  }
+
+  /**
+   * The same with what is to be minded in whatever session the dog may have next.
+   *
+   * @param mayCrowd whether its programme has come to where the handler crowds it
+   */
+  public CarePermit unplanned(boolean mayCrowd) {
+    return planned(new SessionAhead(0, mayTrain() && angleWork, mayTrain() && mayCrowd));
   }
 
   /** Whether it may run at all. */

@@ -9,7 +9,6 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -58,12 +57,13 @@ public final class CareReview {
   private CarePermit permit(Trained trained) {
     noteAge();
     boolean young = own.isAsYoung();
-    int gaps = gaps();
+    int allowed = gaps();
+    int usedTo = usedTo(allowed);
     double part = partAfterRest() * partInHeat();
     boolean angleWork = mayTurn(trained);
-    Map<String, Object> clearance = DogLimits.clearance(dog);
-    if (clearance != null && !clearance.isEmpty()) {
-      notes.add(CareNotes.clearedWithinLimits(clearance.keySet()));
+    List<String> cleared = ClearedLimits.inWords(DogLimits.clearance(dog));
+    if (!cleared.isEmpty()) {
+      notes.add(CareNotes.clearedWithinLimits(cleared));
     }
     if (load.week().sessions() > SESSIONS_USUAL_MAX) {
       notes.add(CareNotes.manySessions(load.week().sessions()));
@@ -75,14 +75,16 @@ public final class CareReview {
     if (wet) {
       notes.add(CareNotes.wetGround());
     }
-    notes.add(CareNotes.alternateSides());
-    notes.add(CareNotes.pressure());
+    boolean stopped = notes.stream().anyMatch(note -> note.severity() == Severity.STOP);
+    int gaps = stopped ? 0 : (int) (part * usedTo);
+    if (usedTo < allowed && !stopped) {
+      notes.add(CareNotes.loadGrows(load, gaps, outgrown()));
+    }
     notes.sort(Comparator.comparing(CareNote::severity).reversed());
-    boolean stopped = notes.getFirst().severity() == Severity.STOP;
     int sharp = Math.max(0, own.sharpBendsPerSession() - load.today().sharpBends());
     return new CarePermit(
         own.poles(),
-        stopped ? 0 : (int) (part * gaps),
+        gaps,
         stopped || wet || !angleWork ? 0 : (int) (part * sharp),
         young ? limits.barHeightYoung() : null,
         angleWork,
@@ -91,7 +93,7 @@ public final class CareReview {
         notes);
   }
 
-  /** What is left of the day, of the week, and of what the dog is used to. */
+  /** What is left of the day and of the week. */
   private int gaps() {
     int ofSession = own.gapsPerSession();
     int ofDay = ofSession - load.today().gaps();
@@ -102,21 +104,26 @@ public final class CareReview {
     if (ofWeek <= 0) {
       notes.add(CareNotes.weekIsFull(load.week().gaps(), limits.gapsPerWeek()));
     }
-    return Math.max(0, usedTo(Math.min(ofDay, ofWeek)));
+    return Math.max(0, Math.min(ofDay, ofWeek));
   }
 
-  /** A dog may always do as much as a young one: weeks that grow begin with short ones. */
+  /**
+   * What is left of what the dog is used to. It may always do as much as a young one: weeks that
+   * grow begin with short ones.
+   */
   private int usedTo(int allowed) {
-    double usual = load.usualGaps();
-    double most = usual * (100 + limits.growthPercent()) / 100;
-    int left = Math.max(limits.gapsYoung(), (int) most - load.week().gaps());
-    if (usual < USUAL_GAPS_MIN || allowed <= left) {
-      return allowed;
-    }
-    notes.add(
-        CareNotes.loadGrows(
-            load.week().gaps(), (int) Math.round(usual), left, load.week().gaps() > most));
-    return left;
+    return load.usualGaps() < USUAL_GAPS_MIN
+        ? allowed
+        : Math.min(allowed, Math.max(limits.gapsYoung(), (int) mostOfWeek() - load.week().gaps()));
+  }
+
+  /** Gaps of a week that grows no faster than the club allows. */
+  private double mostOfWeek() {
+    return load.usualGaps() * (100 + limits.growthPercent()) / 100;
+  }
+
+  private Severity outgrown() {
+    return load.week().gaps() > mostOfWeek() ? Severity.CAUTION : Severity.NOTE;
   }
 
   private void noteAge() {

@@ -21,8 +21,6 @@ import java.util.TreeSet;
  */
 public record LoadReview(List<OfSession> sessions, List<OfWeek> weeks) {
 
-  private static final int DAYS_BEFORE = 6;
-
   /** Keeps the lists from changing. */
   public LoadReview {
     sessions = List.copyOf(sessions);
@@ -97,7 +95,7 @@ public record LoadReview(List<OfSession> sessions, List<OfWeek> weeks) {
   private static Load week(List<PlacedRep> reps, LocalDate last, DaySpan span) {
     return Load.of(
         reps,
-        last.minusDays(DAYS_BEFORE).atStartOfDay(span.zone()).toInstant(),
+        last.minusDays(LoadSeen.WEEK - 1).atStartOfDay(span.zone()).toInstant(),
         last.plusDays(1).atStartOfDay(span.zone()).toInstant());
   }
 

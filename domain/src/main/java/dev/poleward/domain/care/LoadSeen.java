@@ -1,29 +1,29 @@
 package dev.poleward.domain.care;
 
 import dev.poleward.domain.record.PlacedRep;
-import java.time.Duration;
+import java.time.Instant;
 import java.util.List;
 
 /**
  * Load by now.
  *
- * @param today since the day began
- * @param week in the last seven days
+ * @param today on the day
+ * @param week in the last seven days, the day itself among them
  * @param before in the four weeks before those
  */
 public record LoadSeen(Load today, Load week, Load before) {
 
-  private static final Duration WEEK = Duration.ofDays(7);
+  /** Days of a week, as load is counted. */
+  static final int WEEK = 7;
+
   private static final int WEEKS_BEFORE = 4;
 
   static LoadSeen of(List<PlacedRep> reps, CareQuestion question) {
+    Instant week = question.beginOfLast(WEEK);
     return new LoadSeen(
-        Load.of(reps, question.dawn(), question.at()),
-        Load.of(reps, question.at().minus(WEEK), question.at()),
-        Load.of(
-            reps,
-            question.at().minus(WEEK.multipliedBy(1 + WEEKS_BEFORE)),
-            question.at().minus(WEEK)));
+        Load.of(reps, question.beginOfLast(1), question.end()),
+        Load.of(reps, week, question.end()),
+        Load.of(reps, question.beginOfLast(WEEK * (1 + WEEKS_BEFORE)), week));
   }
 
   /** Gaps a week, on the mean of the four weeks before. */

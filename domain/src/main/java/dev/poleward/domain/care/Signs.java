@@ -3,7 +3,6 @@ package dev.poleward.domain.care;
 import dev.poleward.domain.event.Stride;
 import dev.poleward.domain.pace.Slowing;
 import dev.poleward.domain.record.PlacedRep;
-import java.time.Duration;
 import java.time.Instant;
 import java.util.EnumSet;
 import java.util.List;
@@ -15,7 +14,7 @@ import org.jspecify.annotations.Nullable;
 /** Looks for signs in the last days of a record, against what was usual before. All are [C]. */
 final class Signs {
 
-  private static final Duration LATELY = Duration.ofDays(14);
+  private static final int LATELY_DAYS = 14;
   private static final int LAST = 10;
   private static final int BEFORE_MIN = 10;
   private static final int BEFORE_MAX = 50;
@@ -34,11 +33,11 @@ final class Signs {
    * @param cleared when somebody last looked at the dog; nothing before counts as a sign
    */
   static Set<Sign> of(Trained trained, @Nullable Instant cleared, CareQuestion question) {
-    Instant at = question.at();
-    Instant lately = at.minus(LATELY);
+    Instant end = question.end();
+    Instant lately = question.beginOfLast(LATELY_DAYS);
     Instant from = cleared == null || cleared.isBefore(lately) ? lately : cleared;
     List<PlacedRep> past =
-        trained.reps().stream().filter(rep -> rep.moment().time().isBefore(at)).toList();
+        trained.reps().stream().filter(rep -> rep.moment().time().isBefore(end)).toList();
     Set<Sign> signs = EnumSet.noneOf(Sign.class);
     if (hops(Seen.of(past, rep -> hop(rep.details().stride()), from))) {
       signs.add(Sign.HOPPING);
@@ -46,11 +45,11 @@ final class Signs {
     if (losesDrive(Seen.of(past, rep -> drive(rep.details().drive()), from))) {
       signs.add(Sign.LESS_KEEN);
     }
-    Slowing slowing = Slowing.of(trained.timed(), cleared, at, question.zone());
+    Slowing slowing = Slowing.of(trained.timed(), cleared, end, question.zone());
     if (slowing.verdict() == Slowing.Verdict.SLOWER) {
       signs.add(Sign.SLOWING);
     }
-    if (trained.slips().stream().filter(slip -> !slip.isBefore(from) && slip.isBefore(at)).count()
+    if (trained.slips().stream().filter(slip -> !slip.isBefore(from) && slip.isBefore(end)).count()
         >= SLIPS_MIN) {
       signs.add(Sign.SLIPPING);
     }

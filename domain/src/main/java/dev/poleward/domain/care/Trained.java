@@ -25,11 +25,11 @@ public record Trained(List<PlacedRep> reps, List<TimedRep> timed, List<Instant> 
    * What a dog did, with the times of as long before as tells whether it slows.
    *
    * @param dog its id after merges
-   * @param at when it is looked at
+   * @param end of the day on which it is looked at
    */
   public static Trained of(
-      String dog, List<PlacedRep> reps, Placement placement, List<Instant> slips, Instant at) {
-    return of(dog, reps, timings(placement, at), slips);
+      String dog, List<PlacedRep> reps, Placement placement, List<Instant> slips, Instant end) {
+    return of(dog, reps, timings(placement, end), slips);
   }
 
   /** The same, where several dogs are looked at: {@code timings} are read once for all. */
@@ -38,8 +38,12 @@ public record Trained(List<PlacedRep> reps, List<TimedRep> timed, List<Instant> 
     return new Trained(reps, timings.ofDog(dog, reps).reps(), slips);
   }
 
-  /** Timings of as long before as tells whether a dog slows. */
-  public static ClubTimings timings(Placement placement, Instant at) {
-    return new ClubTimings(placement, at.minus(Slowing.SPAN), at);
+  /**
+   * Timings of as long before as tells whether a dog slows.
+   *
+   * @param end of the day on which dogs are looked at
+   */
+  public static ClubTimings timings(Placement placement, Instant end) {
+    return new ClubTimings(placement, end.minus(Slowing.SPAN), end);
   }
 }

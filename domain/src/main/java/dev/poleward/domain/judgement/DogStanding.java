@@ -1,5 +1,6 @@
 package dev.poleward.domain.judgement;
 
+import dev.poleward.domain.event.Manoeuvre;
 import dev.poleward.domain.programme.Programme;
 import java.time.Instant;
 import java.util.LinkedHashMap;
@@ -34,6 +35,14 @@ public record DogStanding(
     return stages.stream()
         .filter(each -> ProgrammeEnd.asksFor(each.stage()))
         .allMatch(each -> each.state() == StageState.DONE);
+  }
+
+  /** Whether it has come to a stage in which the handler crowds it. */
+  public boolean mayCrowd() {
+    return stages.stream()
+        .filter(each -> each.state() != StageState.LOCKED)
+        .flatMap(each -> each.stage().handlings().stream())
+        .anyMatch(handling -> handling.manoeuvre() == Manoeuvre.PRESSURE);
   }
 
   /** All that verdicts are about, stage by stage. */

@@ -58,7 +58,8 @@ final class DogPages {
         registry.aims(dog, TrialRun.class).stream().filter(t -> span.has(t.time())).toList();
     Season season = Season.of(reps, trials, end.standing(), span);
     CarePermit permit =
-        CareReview.of(known, sources.trained(dog, reps, end.standing().slips()), care);
+        CareReview.of(known, sources.trained(dog, reps, end.standing().slips()), care)
+            .unplanned(end.standing().mayCrowd());
     List<Homework> homework = Homework.of(dog, registry, reps, span.to(), span.zone());
     Optional<StageRewards> rewards = rewards(history, end.standing(), reps);
     FaultReview faults = FaultReview.of(within, span.begin(), span.end());

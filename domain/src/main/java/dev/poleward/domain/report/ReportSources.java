@@ -43,7 +43,7 @@ public record ReportSources(
       DaySpan span,
       CareLimits limits,
       Function<String, List<PlacedRep>> repsOf) {
-    this(facts, placement, registry, span, limits, repsOf, Trained.timings(placement, span.last()));
+    this(facts, placement, registry, span, limits, repsOf, Trained.timings(placement, span.end()));
   }
 
   /**
@@ -60,9 +60,9 @@ public record ReportSources(
     return one == null || one.isAfter(other) ? other : one;
   }
 
-  /** Care is looked at with the last instant of the span. */
+  /** Care is looked at on the last day of the span. */
   CareQuestion care() {
-    return new CareQuestion(limits, Conditions.NOT_SAID, span.last(), span.zone());
+    return new CareQuestion(limits, Conditions.NOT_SAID, span.to(), span.zone());
   }
 
   /** What a dog did, as care looks at it. */

@@ -21,6 +21,7 @@ import dev.poleward.domain.record.PlacedRep;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
@@ -32,6 +33,7 @@ import org.junit.jupiter.api.Test;
 class CareReviewTest {
 
   private static final Instant NOW = Instant.parse("2026-06-01T17:00:00Z");
+  private static final LocalDate TODAY = LocalDate.parse("2026-06-01");
   private static final Happening GROWN = born(LocalDate.parse("2022-01-01"));
 
   private static Happening born(@Nullable LocalDate born) {
@@ -58,7 +60,7 @@ class CareReviewTest {
     return CareReview.of(
         given(told).whenAsked().registry().dog("juniper").orElseThrow(),
         new Trained(reps, List.of(), slips),
-        new CareQuestion(CareLimits.USUAL, conditions, NOW, ZoneOffset.UTC));
+        new CareQuestion(CareLimits.USUAL, conditions, TODAY, ZoneOffset.UTC));
   }
 
   private static List<String> ids(CarePermit permit) {
@@ -87,7 +89,21 @@ class CareReviewTest {
     assertThat(permit.polesMax()).isEqualTo(24);
     assertThat(permit.gapsMax()).isEqualTo(CareLimits.USUAL.gapsPerSession());
     assertThat(permit.sharpBendsMax()).isEqualTo(CareLimits.USUAL.sharpBendsPerSession());
-    assertThat(ids(permit)).containsExactly("alternate-sides", "pressure");
+    assertThat(ids(permit)).isEmpty();
+  }
+
+  @Test
+  void sidesAndPressureAreMindedWhereTheyMatter() {
+    CarePermit permit = permit(List.of(), GROWN);
+
+    assertThat(ids(permit.planned(new SessionAhead(4, false, false)))).isEmpty();
+    assertThat(ids(permit.planned(new SessionAhead(4, true, false))))
+        .containsExactly("alternate-sides");
+    assertThat(ids(permit.planned(new SessionAhead(4, false, true)))).containsExactly("pressure");
+    assertThat(ids(permit.unplanned(true))).containsExactly("alternate-sides", "pressure");
+    assertThat(ids(permit.unplanned(false))).containsExactly("alternate-sides");
+    assertThat(ids(permit(List.of(), GROWN, rested(null)).unplanned(true)))
+        .containsExactly("resting");
   }
 
   @Test
@@ -193,18 +209,25 @@ class CareReviewTest {
   void aSessionOnALineOverTwiceAsLongSaysHowMuchMoreARepIs() {
     CarePermit onFour = permit(run(3, 4, 0, NOW.minus(Duration.ofDays(3))), GROWN);
 
-    CareNote note = onFour.planned(12).notes().getFirst();
+    CareNote note = onFour.planned(onLine(12)).notes().getFirst();
     assertThat(note.id()).isEqualTo("longer-line-ahead");
     assertThat(note.text()).contains("3.7 times");
-    assertThat(onFour.planned(7)).isEqualTo(onFour);
-    assertThat(permit(List.of(), GROWN).planned(12).notes())
+    assertThat(onFour.planned(onLine(7))).isEqualTo(onFour);
+    assertThat(permit(List.of(), GROWN).planned(onLine(12)).notes())
         .isEqualTo(permit(List.of(), GROWN).notes());
+  }
+
+  private static SessionAhead onLine(int poles) {
+    return new SessionAhead(poles, false, false);
   }
 
   @Test
   void everyNoteSaysWhereItComesFrom() {
-    assertThat(permit(List.of(), born(null), rested(null)).notes())
-        .hasSizeGreaterThan(2)
+    assertThat(
+            permit(List.of(), born(null), rested(null))
+                .planned(new SessionAhead(4, true, true))
+                .notes())
+        .hasSize(4)
         .allMatch(note -> !note.source().isBlank() && !note.text().isBlank());
   }
 
@@ -238,6 +261,46 @@ class CareReviewTest {
     assertThat(grown.mayTrain()).isTrue();
   }
 
+  @Test
+  void whoTrainsOnTheSameWeekdayHasOneClassInSevenDays() {
+    List<PlacedRep> reps = new ArrayList<>(run(4, 4, 0, Instant.parse("2026-05-25T18:00:00Z")));
+    assertThat(permit(reps, GROWN).load().week().gaps()).isZero();
+    assertThat(permit(reps, GROWN).load().before().gaps()).isEqualTo(12);
+
+    reps.addAll(run(1, 4, 0, Instant.parse("2026-05-26T00:00:00Z")));
+    reps.addAll(run(1, 4, 0, Instant.parse("2026-06-01T23:59:59Z")));
+    assertThat(permit(reps, GROWN).load().week().gaps()).isEqualTo(6);
+    assertThat(permit(reps, GROWN).load().today().gaps()).isEqualTo(3);
+
+    CarePermit inAuckland =
+        CareReview.of(
+            given(GROWN).whenAsked().registry().dog("juniper").orElseThrow(),
+            new Trained(reps, List.of(), List.of()),
+            new CareQuestion(
+                CareLimits.USUAL, Conditions.NOT_SAID, TODAY, ZoneId.of("Pacific/Auckland")));
+    assertThat(inAuckland.load().today().gaps()).isZero();
+    assertThat(inAuckland.load().week().gaps()).isEqualTo(15);
+  }
+
+  @Test
+  void howMuchALoadThatGrowsIsHeldToIsToldAfterHeatAndRest() {
+    List<PlacedRep> reps = new ArrayList<>();
+    for (int week = 4; week >= 1; week--) {
+      reps.addAll(run(14, 4, 0, NOW.minus(Duration.ofDays(7L * week + 2))));
+    }
+    CarePermit hot = permit(reps, warm(25), GROWN);
+    CarePermit back = permit(reps, GROWN, rested(LocalDate.parse("2026-05-25")));
+    CarePermit tooHot = permit(reps, warm(34), GROWN);
+    CarePermit resting = permit(reps, GROWN, rested(null));
+
+    assertThat(hot.gapsMax()).isEqualTo(31);
+    assertThat(growth(hot).text()).contains("held to 31 gaps");
+    assertThat(back.gapsMax()).isEqualTo(42);
+    assertThat(growth(back).text()).contains("held to 42 gaps");
+    assertThat(ids(tooHot)).containsExactly("too-hot");
+    assertThat(ids(resting)).containsExactly("resting");
+  }
+
   private static CareNote growth(CarePermit permit) {
     return permit.notes().stream()
         .filter(note -> note.id().equals("load-grows"))
@@ -258,8 +321,7 @@ class CareReviewTest {
 
   @Test
   void heatIsGraded() {
-    assertThat(ids(permit(List.of(), warm(15), GROWN)))
-        .containsExactly("alternate-sides", "pressure");
+    assertThat(ids(permit(List.of(), warm(15), GROWN))).isEmpty();
     assertThat(ids(permit(List.of(), warm(22), GROWN))).contains("warm");
     assertThat(ids(permit(List.of(), warm(25), GROWN))).contains("hot");
     assertThat(permit(List.of(), warm(25), GROWN).gapsMax()).isEqualTo(45);
@@ -280,8 +342,34 @@ class CareReviewTest {
 
     assertThat(within.polesMax()).isEqualTo(6);
     assertThat(within.gapsMax()).isEqualTo(30);
-    assertThat(ids(within)).contains("cleared-within-limits");
+    assertThat(within.notes())
+        .filteredOn(note -> note.id().equals("cleared-within-limits"))
+        .singleElement()
+        .satisfies(
+            note -> assertThat(note.text()).contains("(30 gaps a session, 6 poles); they are"));
     assertThat(beyond.gapsMax()).isEqualTo(90);
+  }
+
+  @Test
+  void aClearanceSaysInWordsWhatIsKeptTo() {
+    Map<String, Object> all =
+        Map.of(
+            "gapsPerSession", 1L,
+            "gapsPerWeek", 40L,
+            "poles", 4L,
+            "sharpBendsPerSession", 0L,
+            "growthPercent", 20L,
+            "easeBackDays", 21L,
+            "heatCaution", 18L,
+            "heatStop", 24L,
+            "ageMonths", 12L);
+
+    assertThat(permit(List.of(), GROWN, clearedUpTo(all)).notes().getFirst().text())
+        .contains(
+            "(1 gap a session, 40 gaps a week, 4 poles, no sharp bends a session, weeks that grow"
+                + " by at most 20%, 21 days of easing back, half the load from 18 °C, no poles from"
+                + " 24 °C)");
+    assertThat(ids(permit(List.of(), GROWN, clearedUpTo(Map.of("ageMonths", 12L))))).isEmpty();
   }
 
   private static Happening clearedUpTo(Map<String, Object> limits) {

@@ -26,6 +26,7 @@ import org.junit.jupiter.api.Test;
 class SignsTest {
 
   private static final Instant NOW = Instant.parse("2026-06-01T17:00:00Z");
+  private static final LocalDate TODAY = LocalDate.parse("2026-06-01");
   private static final Happening GROWN =
       dogRegistered("juniper", new DogTraits(LocalDate.parse("2022-01-01"), null, null, null, null))
           .at(0);
@@ -38,7 +39,7 @@ class SignsTest {
     return CareReview.of(
         given(told).whenAsked().registry().dog("juniper").orElseThrow(),
         trained,
-        new CareQuestion(CareLimits.USUAL, Conditions.NOT_SAID, NOW, ZoneOffset.UTC));
+        new CareQuestion(CareLimits.USUAL, Conditions.NOT_SAID, TODAY, ZoneOffset.UTC));
   }
 
   /** Clean reps straight on over so many poles, a minute apart. */

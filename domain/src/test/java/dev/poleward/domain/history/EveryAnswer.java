@@ -66,7 +66,10 @@ public final class EveryAnswer {
 
   private static final CareQuestion CARE =
       new CareQuestion(
-          CareLimits.USUAL, Conditions.NOT_SAID, CurveQuestions.AGED_TO, ZoneOffset.UTC);
+          CareLimits.USUAL,
+          Conditions.NOT_SAID,
+          CurveQuestions.AGED_TO.atZone(ZoneOffset.UTC).toLocalDate(),
+          ZoneOffset.UTC);
 
   private final Facts facts;
   private final Placement placement;

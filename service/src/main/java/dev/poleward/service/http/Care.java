@@ -6,6 +6,7 @@ import dev.poleward.domain.care.CareQuestion;
 import dev.poleward.domain.care.CareReview;
 import dev.poleward.domain.care.Conditions;
 import dev.poleward.domain.care.Trained;
+import dev.poleward.domain.judgement.DogStanding;
 import dev.poleward.domain.judgement.StandingHistory;
 import dev.poleward.domain.programme.ProgrammesFollowed;
 import dev.poleward.domain.record.ClubRecord;
@@ -14,7 +15,6 @@ import dev.poleward.service.http.DogReads.Seen;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
-import java.util.List;
 import java.util.Map;
 
 /** What a club's settings and calendar have to do with care. */
@@ -24,21 +24,26 @@ final class Care {
 
   /** What a dog that is read may be asked for. */
   static CarePermit review(Seen dog, CareQuestion question) {
-    List<Instant> slips =
+    DogStanding standing =
         StandingHistory.of(
                 dog.reps(), ProgrammesFollowed.of(dog.dog(), dog.registry()), dog.view().asOf())
             .reading()
-            .standing(question.at())
-            .slips();
+            .standing(question.end());
     return CareReview.of(
-        dog.known(),
-        Trained.of(dog.dog(), dog.reps(), dog.placement(), slips, question.at()),
-        question);
+            dog.known(),
+            Trained.of(dog.dog(), dog.reps(), dog.placement(), standing.slips(), question.end()),
+            question)
+        .unplanned(standing.mayCrowd());
   }
 
+  /** Of the club's day of an instant. */
   static CareQuestion question(Registry registry, Conditions conditions, Instant at) {
     ZoneId zone = registry.club().map(LocalDays::zone).orElse(ZoneOffset.UTC);
-    return new CareQuestion(limits(registry), conditions, at, zone);
+    return question(registry, conditions, new LocalDay(at.atZone(zone).toLocalDate(), zone));
+  }
+
+  static CareQuestion question(Registry registry, Conditions conditions, LocalDay day) {
+    return new CareQuestion(limits(registry), conditions, day.date(), day.zone());
   }
 
   /** What a club holds to. */

@@ -2,7 +2,6 @@ package dev.poleward.service.http;
 
 import dev.poleward.domain.care.CareQuestion;
 import dev.poleward.domain.care.Conditions;
-import java.time.Instant;
 import java.util.Set;
 
 /** What a dog may be asked for. Safe for use by many threads. */
@@ -30,10 +29,8 @@ final class CareRoutes {
                   parameters.number("humidity", 0, PERCENT_MAX),
                   parameters.oneOf("sky", Conditions.Sky.class),
                   parameters.oneOf("footing", Conditions.Footing.class));
-          // The last instant of the day: what was run on it counts, and tomorrow is another day.
-          Instant at = day.end().minusNanos(1);
           return dog -> {
-            CareQuestion question = Care.question(dog.registry(), conditions, at);
+            CareQuestion question = Care.question(dog.registry(), conditions, day);
             return Answer.json(
                 200, CareShape.of(dog.asked(), day, question.limits(), Care.review(dog, question)));
           };

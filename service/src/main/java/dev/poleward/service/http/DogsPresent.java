@@ -1,5 +1,6 @@
 package dev.poleward.service.http;
 
+import dev.poleward.domain.care.Conditions;
 import dev.poleward.domain.care.Trained;
 import dev.poleward.domain.layout.Setup;
 import dev.poleward.domain.pace.ClubTimings;
@@ -55,8 +56,10 @@ final class DogsPresent {
     this.placed = placed;
     this.view = view;
     this.placement = placement;
-    this.timings = Trained.timings(placement, asked.time());
     this.registry = registry;
+    this.timings =
+        Trained.timings(
+            placement, Care.question(registry, Conditions.NOT_SAID, asked.time()).end());
     this.group = group;
   }
 
@@ -215,7 +218,7 @@ final class DogsPresent {
                 .map(block -> DrillToRun.planned(next.standing().programme(), block))
                 .toList()
             : said,
-        next.permit().planned(next.plan().poles()).notes(),
+        next.permit().notes(),
         next);
   }
 

@@ -3,9 +3,11 @@ package dev.poleward.service.http;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import dev.poleward.domain.care.CarePermit;
 import dev.poleward.domain.care.CareReview;
+import dev.poleward.domain.care.SessionAhead;
 import dev.poleward.domain.care.Trained;
 import dev.poleward.domain.judgement.DogStanding;
 import dev.poleward.domain.judgement.StandingHistory;
+import dev.poleward.domain.layout.EntrySide;
 import dev.poleward.domain.pace.ClubTimings;
 import dev.poleward.domain.planning.CleanForecast;
 import dev.poleward.domain.planning.Limits;
@@ -25,6 +27,7 @@ import org.jspecify.annotations.Nullable;
  * What a dog does next, with all that it was made of.
  *
  * @param reps of the dog, ascending by (time, id)
+ * @param permit with what is to be minded in this session
  * @param plan without drills where the dog may not train
  * @param text why it has less than was asked for; empty where it has all
  */
@@ -46,7 +49,7 @@ record NextSession(
         this.plan,
         text,
         RewardSteps.of(history.reading(), reps),
-        permit.planned(this.plan.poles()));
+        permit);
   }
 
   /**
@@ -81,6 +84,19 @@ record NextSession(
                 Limits.of(asked.reps(), permit, asked.sides(), asked.pressure()))
             : new SessionPlan(List.of());
     return new NextSession(
-        reps, history, standing, permit, plan, PlanWords.ofWhole(plan, asked, permit.mayTrain()));
+        reps,
+        history,
+        standing,
+        permit.planned(ahead(plan, standing, asked)),
+        plan,
+        PlanWords.ofWhole(plan, asked, permit.mayTrain()));
+  }
+
+  private static SessionAhead ahead(SessionPlan plan, DogStanding standing, PlanAsked asked) {
+    return new SessionAhead(
+        plan.poles(),
+        plan.blocks().stream()
+            .anyMatch(block -> block.drill().drill().rung().side() != EntrySide.BOTH),
+        !plan.blocks().isEmpty() && (asked.pressure() || standing.mayCrowd()));
   }
 }

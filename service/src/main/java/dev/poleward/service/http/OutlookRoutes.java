@@ -142,8 +142,7 @@ final class OutlookRoutes {
    * load of the day is another matter: it passes.
    */
   private static Predicate<Drill> allowed(Seen dog, LocalDay day) {
-    CareQuestion question =
-        Care.question(dog.registry(), Conditions.NOT_SAID, day.end().minusNanos(1));
+    CareQuestion question = Care.question(dog.registry(), Conditions.NOT_SAID, day);
     CarePermit rested = CareReview.of(dog.known(), Trained.NOTHING, question);
     boolean angleWork = Care.review(dog, question).angleWork();
     Set<EntrySide> sides = angleWork ? Set.of(EntrySide.values()) : Set.of();

@@ -2,6 +2,7 @@ package dev.poleward.service.http;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import dev.poleward.domain.care.Conditions;
 import dev.poleward.domain.care.Trained;
 import dev.poleward.domain.event.ProgrammeEvent.PlanIssued;
 import dev.poleward.domain.record.DogRecord;
@@ -117,7 +118,7 @@ final class PlanRoutes {
             dog,
             known,
             registry,
-            Trained.timings(placement, time),
+            Trained.timings(placement, Care.question(registry, Conditions.NOT_SAID, time).end()),
             reps,
             null,
             PlanAsked.of(body),

@@ -2,6 +2,7 @@ package dev.poleward.service.http;
 
 import static dev.poleward.service.http.Said.event;
 import static dev.poleward.service.http.Said.json;
+import static org.assertj.core.api.Assertions.assertThat;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.empty;
 import static org.hamcrest.Matchers.equalTo;
@@ -14,6 +15,8 @@ import static org.hamcrest.Matchers.not;
 import dev.poleward.service.Club;
 import dev.poleward.service.SharedService;
 import io.restassured.response.ValidatableResponse;
+import java.util.ArrayList;
+import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
@@ -225,6 +228,36 @@ class CareTest {
             time,
             "{'device':'gate-1','sequence':%d,'deviceClock':%d,'entryAt':%d,'exitAt':%d,'rep':'r-%d'}"
                 .formatted(day, 9_000_000 * day, 8_000_000 * day, 8_000_000 * day + millis, day)));
+  }
+
+  @Test
+  void aPlanGoesByTheSameWeekAsCareOfThatDay() {
+    List<String> reps = new ArrayList<>();
+    for (String day : List.of("04-06", "04-13", "04-20", "04-27")) {
+      for (int i = 0; i < 15; i++) {
+        String rep = day + "-" + i;
+        reps.add(
+            event(
+                rep,
+                "rep.logged.v1",
+                "2026-%sT18:%02d:00Z".formatted(day, 5 + i),
+                "{'rep':'%s','session':'s-1','dog':'juniper','manoeuvre':'alongside','outcome':'clean','setup':{'poles':4,'spacing':0.6,'leadIn':'none','angle':0}}"
+                    .formatted(rep)));
+      }
+    }
+    club.record(reps.toArray(String[]::new));
+
+    String asked = "asOf=2026-05-04T17:00:00Z";
+    care(asked)
+        .statusCode(200)
+        .body("gaps", equalTo(67))
+        .body("load.week.gaps", equalTo(0))
+        .body("load.fourWeeksBefore.gaps", equalTo(180));
+    List<String> told = care(asked).extract().path("notes.text");
+    assertThat(told).anyMatch(text -> text.contains("held to 67 gaps"));
+    plan("{'id':'i-1','time':'2026-05-04T17:00:00Z','budget':{'reps':30}}")
+        .statusCode(201)
+        .body("notes.text", hasItem(told.getFirst()));
   }
 
   @Test
