@@ -25,6 +25,7 @@ import dev.poleward.domain.event.TimingEvent.TimingRecorded;
 import dev.poleward.domain.record.Fact;
 import dev.poleward.domain.record.Facts;
 import dev.poleward.domain.record.MemoryFacts;
+import dev.poleward.domain.record.PlacedRep;
 import dev.poleward.domain.record.Placement;
 import dev.poleward.domain.record.View;
 import dev.poleward.domain.record.Waiting;
@@ -90,6 +91,26 @@ class ViewLawsTest {
       case SessionOpened _, PlanIssued _, DogRested _, DogCleared _, AimEvent _ -> true;
       default -> false;
     };
+  }
+
+  /** Plans count on it: they cut the whole record off rather than place it anew. */
+  @Test
+  void repsUpToAnInstantAreThoseOfTheWholeRecordCutOff() {
+    forHistories(
+        HISTORIES / 4,
+        (facts, random) -> {
+          View then = new View(GeneratedHistory.anyTime(random), null);
+          for (String dog : GeneratedHistory.DOGS) {
+            List<PlacedRep> whole =
+                new Placement(MemoryFacts.of(facts), View.EVERYTHING).ofDog(dog);
+            assertThat(new Placement(MemoryFacts.of(facts), then).ofDog(dog))
+                .usingRecursiveFieldByFieldElementComparatorIgnoringFields("duplicates")
+                .containsExactlyElementsOf(
+                    whole.stream()
+                        .filter(rep -> !rep.moment().time().isAfter(then.asOf()))
+                        .toList());
+          }
+        });
   }
 
   @Test

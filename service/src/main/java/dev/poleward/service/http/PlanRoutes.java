@@ -16,6 +16,7 @@ import dev.poleward.domain.record.View;
 import dev.poleward.service.access.Authentication.Identity;
 import dev.poleward.service.access.Permission;
 import dev.poleward.service.access.Scope;
+import dev.poleward.service.codec.CanonicalJson;
 import dev.poleward.service.codec.Documents;
 import dev.poleward.service.http.Intake.Outcome;
 import dev.poleward.service.http.Intake.Taken;
@@ -24,6 +25,7 @@ import dev.poleward.service.projection.Reading;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -76,8 +78,9 @@ final class PlanRoutes {
       if (before.isPresent()) {
         return before.get();
       }
-      Placement placement = new Placement(reading.facts(), View.EVERYTHING);
-      Registry registry = new Registry(placement, View.EVERYTHING);
+      View then = new View(time, null);
+      Placement placement = new Placement(reading.facts(), then);
+      Registry registry = new Registry(placement, then);
       String dog = call.inPath("dog");
       Optional<DogRecord> known =
           placement.identity().group(dog).stream()
@@ -88,21 +91,30 @@ final class PlanRoutes {
         return call.refused(ProblemKind.NOT_FOUND, "There is no such dog.");
       }
       made =
-          issued(
-              dog,
-              body,
-              time,
-              known.get(),
-              registry,
-              placement,
-              placed.ofDog(reading, placement, View.EVERYTHING, dog));
+          issued(dog, body, time, known.get(), registry, placement, repsUpTo(time, reading, dog));
     }
     return record(call, club, id, time, made, body);
   }
 
+  /**
+   * The reps that were run by then: those of the whole record, cut off, for each plan has a time of
+   * its own and would place them anew.
+   */
+  private List<PlacedRep> repsUpTo(Instant time, Reading reading, String dog) {
+    Placement whole = new Placement(reading.facts(), View.EVERYTHING);
+    return placed.ofDog(reading, whole, View.EVERYTHING, dog).stream()
+        .filter(rep -> !rep.moment().time().isAfter(time))
+        .toList();
+  }
+
   private Instant time(ObjectNode body) {
-    JsonNode given = body.get("time");
-    return given == null ? intake.now() : OffsetDateTime.parse(given.textValue()).toInstant();
+    return said(body).orElseGet(intake::now);
+  }
+
+  private static Optional<Instant> said(ObjectNode body) {
+    return Optional.ofNullable(body.get("time"))
+        .map(JsonNode::textValue)
+        .map(text -> OffsetDateTime.parse(text).toInstant());
   }
 
   private static PlanIssued issued(
@@ -120,11 +132,15 @@ final class PlanRoutes {
             registry,
             Trained.timings(placement, Care.question(registry, Conditions.NOT_SAID, time).end()),
             reps,
-            null,
+            time,
             PlanAsked.of(body),
             time);
-    String plan = body.path("plan").asText(body.get("id").textValue());
+    String plan = planOf(body);
     return new PlanIssued(plan, dog, Documents.read(next.document(plan, dog, wish(body))));
+  }
+
+  private static String planOf(ObjectNode body) {
+    return body.path("plan").asText(body.get("id").textValue());
   }
 
   /** What was asked, without what only names the event. */
@@ -139,21 +155,27 @@ final class PlanRoutes {
       Call call, Reading reading, String id, ObjectNode body) {
     Optional<Fact<?>> before = reading.facts().event(id);
     if (before.isPresent()) {
-      boolean same =
-          before.get().event() instanceof PlanIssued issued
-              && issued.dog().equals(call.inPath("dog"))
-              && Documents.read(wish(body)).equals(issued.document().get("asked"));
       return Optional.of(
-          same && before.get().event() instanceof PlanIssued issued
+          before.get().event() instanceof PlanIssued issued
+                  && issued.dog().equals(call.inPath("dog"))
+                  && isSameWish(body, issued, before.get().time())
               ? Answer.json(200, answer(issued, before.get().time()))
               : call.refused(
                   ProblemKind.CONTRADICTED, "Event " + id + " was recorded with other content."));
     }
-    String plan = body.path("plan").asText(id);
+    String plan = planOf(body);
     return reading.facts().about(new EntityRef(EntityKind.PLAN, plan)).isEmpty()
         ? Optional.empty()
         : Optional.of(
             call.refused(ProblemKind.CONTRADICTED, "There is a plan " + plan + " already."));
+  }
+
+  /** As with all events, in their RFC 8785 forms: 4 and 4.0 are one number. */
+  private static boolean isSameWish(ObjectNode body, PlanIssued issued, Instant time) {
+    return issued.plan().equals(planOf(body))
+        && said(body).orElse(time).equals(time)
+        && issued.document().get("asked") instanceof Map<?, ?> asked
+        && CanonicalJson.of(wish(body)).equals(CanonicalJson.of(Documents.write(asked)));
   }
 
   private Answer record(

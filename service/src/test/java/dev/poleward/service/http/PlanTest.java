@@ -90,6 +90,49 @@ class PlanTest {
   }
 
   @Test
+  void theSameWishWrittenOtherwiseIsTheSame() {
+    String plan =
+        ask("{'id':'i-1','time':'2026-05-04T18:00:00+01:00','budget':{'reps':4}}")
+            .then()
+            .statusCode(201)
+            .extract()
+            .asString();
+
+    String again = "{'id':'i-1','time':'%s','plan':'%s','budget':{'reps':4.0}}";
+    assertThat(
+            ask(again.formatted("2026-05-04T17:00:00Z", "i-1"))
+                .then()
+                .statusCode(200)
+                .extract()
+                .asString())
+        .isEqualTo(plan);
+    ask("{'id':'i-1','budget':{'reps':4.0}}").then().statusCode(200);
+    ask(again.formatted("2026-05-04T17:00:01Z", "i-1")).then().statusCode(409);
+    ask(again.formatted("2026-05-04T17:00:00Z", "other")).then().statusCode(409);
+  }
+
+  @Test
+  void aPlanForATimeThatIsPastLeavesOutWhatHappenedSince() {
+    String then = "{'id':'%s','time':'2026-05-04T18:05:00Z','budget':{'reps':8}}";
+    Response before = ask(then.formatted("i-1"));
+    List<String> events = new ArrayList<>();
+    for (int i = 0; i < 20; i++) {
+      events.add(rep("r-" + i, "s-1", "juniper", "18:%d:00".formatted(10 + i), BARE));
+    }
+    events.add(event("rest-1", "dog.rested.v1", "2026-05-04T18:40:00Z", "{'dog':'juniper'}"));
+    club.record(events.toArray(String[]::new));
+
+    Response late = ask(then.formatted("i-2"));
+    late.then().statusCode(201).body("drills", not(empty()));
+    assertThat(late.<Object>path("drills")).isEqualTo(before.path("drills"));
+    assertThat(late.<Object>path("notes")).isEqualTo(before.path("notes"));
+    ask("{'id':'i-3','time':'2026-05-04T18:40:00Z'}")
+        .then()
+        .statusCode(201)
+        .body("notes[0].id", equalTo("resting"));
+  }
+
+  @Test
   void whatWasRunOfItIsComparedWithIt() {
     ask("{'id':'i-1','time':'2026-05-04T17:55:00Z','plan':'plan-1','budget':{'reps':4}}")
         .then()
