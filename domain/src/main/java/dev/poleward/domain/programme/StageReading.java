@@ -61,6 +61,9 @@ record StageReading(
     Entries entries = EntriesReading.read(part, line);
     List<ListedHandling> handlings = handlings(part);
     List<BackChainStep> steps = part.choices("backChainSteps", 3, BackChainStep.class);
+    if (distance != null && leadIn == LeadIn.NONE) {
+      part.fault("leadInDistance", "goes with a jump or a tunnel as the lead-in only");
+    }
     if (!steps.isEmpty() && leadIn != null && leadIn != LeadIn.JUMP) {
       part.fault("backChainSteps", "go with a jump as the lead-in only");
     }

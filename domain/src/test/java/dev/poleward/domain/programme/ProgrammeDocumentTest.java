@@ -188,6 +188,20 @@ class ProgrammeDocumentTest {
   }
 
   @Test
+  void aDistanceGoesWithALeadIn() {
+    String distance = "'leadInDistance':5";
+
+    assertThat(faults(programmeOf("", stage("a", distance))))
+        .containsExactly(
+            new DocumentFault(
+                "/stages/0/leadInDistance", "goes with a jump or a tunnel as the lead-in only"));
+    assertThat(faults(programmeOf("", stageWith("a", "tunnel", STRAIGHT, ALONGSIDE, distance))))
+        .isEmpty();
+    assertThat(faults(programmeOf("", stageWith("a", "jump", STRAIGHT, ALONGSIDE, distance))))
+        .isEmpty();
+  }
+
+  @Test
   void stagesInACircleAndThoseBehindAreNeverReached() {
     assertThat(
             faults(

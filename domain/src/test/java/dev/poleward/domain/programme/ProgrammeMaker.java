@@ -50,7 +50,10 @@ final class ProgrammeMaker {
     return new Stage(
         id,
         random.nextBoolean() ? "Stage " + id : null,
-        new StageGround(line, leadIn, random.nextBoolean() ? random.nextDouble(0, 50) : null),
+        new StageGround(
+            line,
+            leadIn,
+            leadIn != LeadIn.NONE && random.nextBoolean() ? random.nextDouble(0, 50) : null),
         entries(line),
         handlings(),
         leadIn == LeadIn.JUMP ? some(BackChainStep.values()) : List.of(),

@@ -57,6 +57,8 @@ class AgreementTest {
               + "|go with a jump as the lead-in only"
               + "|does not go with a recall"
               + "|is listed before, with the same dog side or with any"
+              + "|goes with a jump or a tunnel as the lead-in only"
+              + "|is the id of the programme that ships; publish under another"
               + "|is below every entry of the stage"
               + "|leave the largest entries of the stage without any");
 

@@ -40,6 +40,9 @@ final class ProgrammeMending {
       if (!stage.get("leadIn").asText().equals("jump")) {
         stage.remove("backChainSteps");
       }
+      if (stage.get("leadIn").asText().equals("none")) {
+        stage.remove("leadInDistance");
+      }
       if (stage.get("entries").get("rungs") instanceof ObjectNode rungs) {
         mendRungs(rungs);
       }
