@@ -23,7 +23,10 @@ final class TrainersWords {
 
   private TrainersWords() {}
 
-  /** {@code four poles behind a tunnel, 45° on the pole side (1:30), send with the dog left}. */
+  /**
+   * {@code 4 poles behind a tunnel, 45° on the pole side (1:30), rear cross with the dog on the
+   * left}.
+   */
   static String drill(Drill drill) {
     return setup(drill) + ", " + entry(drill.rung()) + ", " + handling(drill.handling());
   }
