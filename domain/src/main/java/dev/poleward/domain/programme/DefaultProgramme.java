@@ -2,6 +2,7 @@ package dev.poleward.domain.programme;
 
 import dev.poleward.domain.programme.DocumentReading.Faulty;
 import dev.poleward.domain.programme.DocumentReading.Sound;
+import dev.poleward.domain.record.EntityRef;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -14,6 +15,9 @@ import java.util.Map;
  * its numbers are common practice [C].
  */
 public final class DefaultProgramme {
+
+  /** Its id, which is no club's to publish under. */
+  public static final String ID = EntityRef.DEFAULT_PROGRAMME.id();
 
   private static final String RESOURCE = "default-programme.json";
   private static final Map<String, Object> DOCUMENT = DocumentText.read(text());
@@ -33,7 +37,9 @@ public final class DefaultProgramme {
 
   private static Programme sound(Map<String, Object> document) {
     return switch (ProgrammeDocument.read(document)) {
-      case Sound(Programme programme) -> programme;
+      case Sound(Programme programme) when programme.id().equals(ID) -> programme;
+      case Sound(Programme programme) ->
+          throw new IllegalStateException(RESOURCE + " is called " + programme.id());
       case Faulty faulty -> throw new IllegalStateException(RESOURCE + ": " + faulty.faults());
     };
   }

@@ -5,6 +5,7 @@ import dev.poleward.domain.event.ProgrammeEvent.ProgrammePublished;
 import dev.poleward.domain.record.Fact;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /** What a dog follows at a time. */
 public sealed interface ProgrammeInForce {
@@ -22,10 +23,12 @@ public sealed interface ProgrammeInForce {
    * The one assigned.
    *
    * @param assigned the assignment in force
-   * @param published the version in force
+   * @param published the version in force; null for the programme that ships
    */
   record Assigned(
-      Fact<ProgrammeAssigned> assigned, Fact<ProgrammePublished> published, Programme programme)
+      Fact<ProgrammeAssigned> assigned,
+      @Nullable Fact<ProgrammePublished> published,
+      Programme programme)
       implements ProgrammeInForce {
 
     /** Where the dog was said to start; empty when nothing was said that this version knows. */

@@ -97,6 +97,9 @@ public record ProgrammesFollowed(List<Period> periods) {
       for (Fact<ProgrammeAssigned> fact : assignments) {
         assigned = fact.time().isAfter(time) ? assigned : fact;
       }
+      if (assigned != null && assigned.event().programme().equals(DefaultProgramme.ID)) {
+        return new Assigned(assigned, null, DefaultProgramme.programme());
+      }
       ProgrammeRecord known =
           assigned == null ? null : programmes.get(assigned.event().programme());
       return assigned == null || known == null

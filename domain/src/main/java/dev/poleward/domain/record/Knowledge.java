@@ -60,6 +60,9 @@ public final class Knowledge {
   }
 
   private boolean lookUp(EntityRef reference) {
+    if (reference.equals(EntityRef.DEFAULT_PROGRAMME)) {
+      return true;
+    }
     return switch (reference.kind()) {
       case EVENT -> facts.event(reference.id()).filter(e -> view.knew(e.recorded())).isPresent();
       case REP -> facts.repsLoggedAs(reference.id()).stream().anyMatch(this::stands);

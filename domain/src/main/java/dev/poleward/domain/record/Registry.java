@@ -179,12 +179,15 @@ public final class Registry {
     return memberships;
   }
 
-  /** A programme with its versions. */
+  /** A programme of the club with its versions; empty for the one that ships. */
   public Optional<ProgrammeRecord> programme(String programme) {
+    EntityRef entity = new EntityRef(EntityKind.PROGRAMME, programme);
+    if (entity.equals(EntityRef.DEFAULT_PROGRAMME)) {
+      return Optional.empty();
+    }
     Map<Integer, List<Fact<ProgrammePublished>>> versions = new TreeMap<>();
     for (Fact<ProgrammePublished> fact :
-        knowledge.announcements(
-            new EntityRef(EntityKind.PROGRAMME, programme), ProgrammePublished.class)) {
+        knowledge.announcements(entity, ProgrammePublished.class)) {
       versions.computeIfAbsent(fact.event().version(), _ -> new ArrayList<>()).add(fact);
     }
     return versions.isEmpty()

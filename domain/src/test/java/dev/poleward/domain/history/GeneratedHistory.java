@@ -1,5 +1,6 @@
 package dev.poleward.domain.history;
 
+import dev.poleward.domain.programme.DefaultProgramme;
 import dev.poleward.domain.record.Fact;
 import java.time.Instant;
 import java.util.List;
@@ -28,6 +29,7 @@ public record GeneratedHistory(long seed, List<RecordedEvent> events) {
   static final List<String> GROUNDS = List.of("g-1", "g-2");
   static final List<String> CLASSES = List.of("c-1", "c-2");
   static final List<String> PROGRAMMES = List.of("p-1", "p-2");
+  static final List<String> PROGRAMMES_TO_ASSIGN = List.of("p-1", "p-2", DefaultProgramme.ID);
   static final List<String> DEVICES = List.of("t-1", "t-2");
   static final List<String> KEYS = List.of("k-1", "k-2");
   static final List<String> PLANS = List.of("l-1", "l-2");

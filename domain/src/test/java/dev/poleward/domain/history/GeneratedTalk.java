@@ -158,7 +158,7 @@ final class GeneratedTalk {
   ProgrammeAssigned assigned() {
     return new ProgrammeAssigned(
         pick.of(GeneratedHistory.DOGS),
-        pick.of(GeneratedHistory.PROGRAMMES),
+        pick.of(GeneratedHistory.PROGRAMMES_TO_ASSIGN),
         pick.sometimes(3, () -> "st-1"));
   }
 

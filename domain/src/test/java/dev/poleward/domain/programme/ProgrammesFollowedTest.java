@@ -68,6 +68,30 @@ class ProgrammesFollowedTest {
   }
 
   @Test
+  void theProgrammeThatShipsCanBeAssignedAndIsNobodysToPublish() {
+    String shipped = DefaultProgramme.ID;
+    Asked asked =
+        given(
+                dogRegistered("juniper"),
+                published("grid", 1).at(1),
+                published(shipped, 7).at(2),
+                assigned("grid").at(10),
+                assigned("juniper", shipped, "four-bare").at(20))
+            .whenAsked();
+
+    assertThat(followed(asked, 9, 10, 20)).containsExactly("default", "grid 1", shipped + " 1");
+    ProgrammeInForce last = ProgrammesFollowed.of("juniper", asked.registry()).at(minute(20));
+    assertThat(last)
+        .isInstanceOfSatisfying(
+            Assigned.class,
+            it -> {
+              assertThat(it.programme()).isEqualTo(DefaultProgramme.programme());
+              assertThat(it.startStage()).map(Stage::id).hasValue("four-bare");
+            });
+    assertThat(asked.registry().programme(shipped)).isEmpty();
+  }
+
+  @Test
   void anAssignmentHoldsFromItsInstantOnUntilTheNext() {
     Asked asked =
         given(

@@ -1,6 +1,7 @@
 package dev.poleward.service.contract;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import dev.poleward.domain.programme.DefaultProgramme;
 import dev.poleward.domain.programme.DocumentFault;
 import dev.poleward.domain.programme.DocumentReading.Faulty;
 import dev.poleward.domain.programme.DocumentReading.Sound;
@@ -16,6 +17,10 @@ final class ProgrammeRules {
   private ProgrammeRules() {}
 
   static void judge(ObjectNode programme, String pointer, Findings findings) {
+    if (DefaultProgramme.ID.equals(programme.path("programme").textValue())) {
+      findings.broken(
+          pointer + "/programme", "is the id of the programme that ships; publish under another");
+    }
     switch (ProgrammeDocument.read(Documents.read(programme))) {
       case Sound _ -> {
         // Nothing to say.

@@ -2,6 +2,7 @@ package dev.poleward.service.http;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import dev.poleward.domain.event.ClassEvent.ClassJoined;
+import dev.poleward.domain.programme.DefaultProgramme;
 import dev.poleward.domain.record.ClassRecord;
 import dev.poleward.domain.record.EntityKind;
 import dev.poleward.domain.record.Fact;
@@ -14,6 +15,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeSet;
 
 /** The club and what it has registered. Safe for use by many threads. */
 final class RegistryRoutes {
@@ -133,7 +135,28 @@ final class RegistryRoutes {
   }
 
   Answer programmes(Call call) {
-    return list(call, "programmes", EntityKind.PROGRAMME, this::programme);
+    return reads.read(
+        call,
+        (_, reader) ->
+            Asked.byId(
+                call,
+                asked ->
+                    page(
+                            reader,
+                            (after, limit) -> programmes(reader, after, limit),
+                            this::programme,
+                            asked)
+                        .listed(call, "programmes", item -> item)));
+  }
+
+  /** Those of the club and, in its place among them, the one that ships. */
+  private static List<String> programmes(Reader reader, String after, int limit) {
+    TreeSet<String> ids =
+        new TreeSet<>(reader.reading().facts().announced(EntityKind.PROGRAMME, after, limit));
+    if (DefaultProgramme.ID.compareTo(after) > 0) {
+      ids.add(DefaultProgramme.ID);
+    }
+    return ids.stream().limit(limit).toList();
   }
 
   Answer programme(Call call) {
@@ -141,7 +164,9 @@ final class RegistryRoutes {
   }
 
   private Optional<ObjectNode> programme(Reader reader, Registry registry, String id) {
-    return registry.programme(id).map(shapes::programme);
+    return id.equals(DefaultProgramme.ID)
+        ? Optional.of(shapes.defaultProgramme())
+        : registry.programme(id).map(shapes::programme);
   }
 
   Answer devices(Call call) {
@@ -180,17 +205,29 @@ final class RegistryRoutes {
   private static Answer list(
       Call call, Reader reader, String plural, EntityKind kind, Shown shown) {
     return Asked.byId(
-        call, asked -> page(reader, kind, shown, asked).listed(call, plural, item -> item));
+        call,
+        asked ->
+            page(
+                    reader,
+                    (after, limit) -> reader.reading().facts().announced(kind, after, limit),
+                    shown,
+                    asked)
+                .listed(call, plural, item -> item));
+  }
+
+  /** Ids behind another, ascending, so many at most. */
+  private interface Ids {
+    List<String> after(String id, int limit);
   }
 
   /** Looks at ids in portions until a page is full: some may not be there in this view. */
-  private static Page<ObjectNode> page(Reader reader, EntityKind kind, Shown shown, ById asked) {
+  private static Page<ObjectNode> page(Reader reader, Ids known, Shown shown, ById asked) {
     Registry registry = registry(reader, asked.view());
     int limit = asked.limit();
     List<ObjectNode> items = new ArrayList<>();
     String last = asked.after();
     while (true) {
-      List<String> ids = reader.reading().facts().announced(kind, last, limit);
+      List<String> ids = known.after(last, limit);
       for (String id : ids) {
         if (items.size() == limit) {
           return new Page<>(items, last);

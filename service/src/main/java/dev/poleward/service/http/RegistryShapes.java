@@ -7,6 +7,7 @@ import dev.poleward.domain.event.DogEvent.DogCleared;
 import dev.poleward.domain.event.DogEvent.DogRested;
 import dev.poleward.domain.event.ProgrammeEvent.ProgrammeAssigned;
 import dev.poleward.domain.event.RegistryEvent.GroundRegistered;
+import dev.poleward.domain.programme.DefaultProgramme;
 import dev.poleward.domain.record.ClassRecord;
 import dev.poleward.domain.record.ClubRecord;
 import dev.poleward.domain.record.DeviceRecord;
@@ -140,6 +141,13 @@ final class RegistryShapes {
   ObjectNode programme(ProgrammeRecord programme) {
     ObjectNode shape = flat(programme.inForce());
     return shape.put("version", programme.inForce().standing().event().version());
+  }
+
+  /** The programme that ships: no event announced it. */
+  ObjectNode defaultProgramme() {
+    ObjectNode shape = Documents.write(DefaultProgramme.document());
+    shape.put("version", DefaultProgramme.programme().version()).putArray("duplicates");
+    return shape;
   }
 
   /**

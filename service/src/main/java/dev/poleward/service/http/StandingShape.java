@@ -28,6 +28,7 @@ final class StandingShape {
         .put("programmeVersion", dog.programme().version())
         .put("programmeName", dog.programme().name())
         .put("followed", followed(inForce))
+        .putObjects("advice", AssignmentAdvice.of(inForce), each -> each)
         .put("stage", dog.current().map(stage -> stage.stage().id()).orElse(null))
         .put("finished", dog.finished())
         .putObjects("stages", dog.stages(), StandingShape::stage)
