@@ -20,6 +20,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -53,7 +54,13 @@ final class FieldPackPaper {
     leaves.addAll(
         PlanLeaves.of(
             pack.present().dogs().stream()
-                .map(dog -> PlanPaper.of(pack.plan(dog), dog.callName(), pack.date()))
+                .map(
+                    dog ->
+                        PlanPaper.of(
+                            pack.plan(dog),
+                            Optional.of(dog.next().standing().programme()),
+                            dog.callName(),
+                            pack.date()))
                 .toList()));
     Map<PoleLine, TurningTable> turning = pack.turning();
     if (!turning.isEmpty()) {

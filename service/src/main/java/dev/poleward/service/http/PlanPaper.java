@@ -10,11 +10,13 @@ import dev.poleward.domain.layout.EntryAngle;
 import dev.poleward.domain.layout.LeadIn;
 import dev.poleward.domain.layout.Setup;
 import dev.poleward.domain.planning.PlannedDrill;
+import dev.poleward.domain.programme.Programme;
 import dev.poleward.service.page.PlanOnPaper;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** A recorded plan, made ready for paper. */
@@ -28,10 +30,12 @@ final class PlanPaper {
   /**
    * The plan.
    *
+   * @param programme that it was made from; empty where that is no longer known
    * @param callName of the dog
    * @param day the club's, when it was handed out
    */
-  static PlanOnPaper of(ObjectNode document, String callName, LocalDate day) {
+  static PlanOnPaper of(
+      ObjectNode document, Optional<Programme> programme, String callName, LocalDate day) {
     List<PlanOnPaper.Drill> drills = new ArrayList<>();
     for (JsonNode drill : document.path("drills")) {
       PlanShape.drill(drill).ifPresent(planned -> drills.add(drill(drill, planned)));
@@ -46,12 +50,21 @@ final class PlanPaper {
               note.path("source").asText()));
     }
     return new PlanOnPaper(
-        document.path("plan").asText(), callName, day, programme(document), drills, notes);
+        document.path("plan").asText(),
+        callName,
+        day,
+        programme.map(Programme::name).orElse(document.path("programme").asText("")),
+        document.has("stage") ? stage(document.get("stage").asText(), programme) : null,
+        drills,
+        notes);
   }
 
-  private static String programme(ObjectNode document) {
-    String stage = document.path("stage").asText("");
-    return document.path("programme").asText("") + (stage.isEmpty() ? "" : ", stage " + stage);
+  /** A stage without a name goes by its id. */
+  private static String stage(String id, Optional<Programme> programme) {
+    return programme
+        .flatMap(known -> known.stage(id))
+        .flatMap(known -> Optional.ofNullable(known.name()))
+        .orElse(id);
   }
 
   private static PlanOnPaper.Drill drill(JsonNode drill, PlannedDrill planned) {

@@ -3,6 +3,11 @@ package dev.poleward.service.http;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import dev.poleward.domain.event.ProgrammeEvent.PlanIssued;
 import dev.poleward.domain.planning.PlanOutcome;
+import dev.poleward.domain.programme.DefaultProgramme;
+import dev.poleward.domain.programme.DocumentReading.Faulty;
+import dev.poleward.domain.programme.DocumentReading.Sound;
+import dev.poleward.domain.programme.Programme;
+import dev.poleward.domain.programme.ProgrammeDocument;
 import dev.poleward.domain.record.DogRecord;
 import dev.poleward.domain.record.EntityKind;
 import dev.poleward.domain.record.EntityRef;
@@ -71,7 +76,32 @@ final class PlanReads {
         registry.dog(plan.event().dog()).map(DogRecord::callName).orElse(plan.event().dog());
     return papers.of(
         call,
-        PlanLeaves.sheaf(PlanPaper.of(document, callName, LocalDate.ofInstant(plan.time(), zone))));
+        PlanLeaves.sheaf(
+            PlanPaper.of(
+                document,
+                programme(registry, document),
+                callName,
+                LocalDate.ofInstant(plan.time(), zone))));
+  }
+
+  /** The programme that a plan was made from; empty where that version is no longer known. */
+  private static Optional<Programme> programme(Registry registry, ObjectNode plan) {
+    String id = plan.path("programme").asText("");
+    int version = plan.path("programmeVersion").asInt();
+    if (id.equals(DefaultProgramme.ID)) {
+      return Optional.of(DefaultProgramme.programme());
+    }
+    return registry.programme(id).stream()
+        .flatMap(known -> known.versions().stream())
+        .map(known -> known.standing().event())
+        .filter(published -> published.version() == version)
+        .findFirst()
+        .flatMap(
+            published ->
+                switch (ProgrammeDocument.read(published.document())) {
+                  case Sound(Programme programme) -> Optional.of(programme);
+                  case Faulty _ -> Optional.empty();
+                });
   }
 
   private static Optional<Fact<PlanIssued>> issued(Reader reader, View view, String plan) {

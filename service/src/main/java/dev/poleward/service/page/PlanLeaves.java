@@ -85,12 +85,7 @@ public final class PlanLeaves {
 
   private static List<Block> whatToDo(PlanOnPaper plan, List<Setup> setups) {
     List<Block> blocks = new ArrayList<>();
-    blocks.add(
-        new Block.Facts(
-            List.of(
-                new Block.Fact("Programme", plan.programme()),
-                new Block.Fact("In all", plan.reps() == 1 ? "1 rep" : plan.reps() + " reps"),
-                new Block.Fact("Plan", plan.plan().isEmpty() ? "not recorded" : plan.plan()))));
+    blocks.add(new Block.Facts(facts(plan)));
     plan.notes().forEach(note -> blocks.add(Notices.of(note)));
     if (plan.drills().isEmpty()) {
       blocks.add(new Block.Paragraph("Nothing is planned for this session."));
@@ -98,12 +93,21 @@ public final class PlanLeaves {
     }
     blocks.add(table(plan, setups));
     blocks.add(new Block.Heading("Why"));
-    for (int i = 0; i < plan.drills().size(); i++) {
-      blocks.add(new Block.Paragraph((i + 1) + ". " + why(plan.drills().get(i))));
-    }
+    DrillReasons.of(plan.drills()).forEach(why -> blocks.add(new Block.Paragraph(why.words())));
     blocks.add(blanks(plan));
     blocks.add(new Block.Aside(LEGEND));
     return blocks;
+  }
+
+  private static List<Block.Fact> facts(PlanOnPaper plan) {
+    List<Block.Fact> facts = new ArrayList<>();
+    facts.add(new Block.Fact("Programme", plan.programme()));
+    if (plan.stage() != null) {
+      facts.add(new Block.Fact("Stage", plan.stage()));
+    }
+    facts.add(new Block.Fact("In all", plan.reps() == 1 ? "1 rep" : plan.reps() + " reps"));
+    facts.add(new Block.Fact("Plan", plan.plan().isEmpty() ? "not recorded" : plan.plan()));
+    return facts;
   }
 
   private static Block.Table table(PlanOnPaper plan, List<Setup> setups) {
@@ -131,13 +135,6 @@ public final class PlanLeaves {
             Column.number("Clean, expected"),
             Column.text("Reward")),
         rows);
-  }
-
-  private static String why(PlanOnPaper.Drill drill) {
-    String reason = drill.reason() == null ? drill.words() + "." : drill.reason();
-    return drill.easier() == null
-        ? reason
-        : reason + " After two misses running: " + drill.easier() + ".";
   }
 
   private static Block.Blanks blanks(PlanOnPaper plan) {

@@ -12,7 +12,8 @@ import org.jspecify.annotations.Nullable;
  * @param plan its id
  * @param dog the dog's call name
  * @param day when it was made, the club's day
- * @param programme the programme's name and the stage, in words
+ * @param programme what it is called
+ * @param stage what the stage is called that has its turn; null where the dog is through
  * @param drills in their order
  * @param notes what to mind
  */
@@ -21,6 +22,7 @@ public record PlanOnPaper(
     String dog,
     LocalDate day,
     String programme,
+    @Nullable String stage,
     List<Drill> drills,
     List<CareNote> notes) {
 

@@ -249,7 +249,12 @@ class PlanTest {
             .header("Content-Security-Policy", startsWith("default-src 'none'"))
             .extract()
             .asString();
-    assertThat(page).contains("Juniper: session of 4 May 2026").contains("What to do");
+    assertThat(page)
+        .contains("Juniper: session of 4 May 2026")
+        .contains("What to do")
+        .contains("Round the clock, from three poles to twelve")
+        .contains("Three poles from 9 to 3 o")
+        .doesNotContain("three-bare");
     byte[] print =
         club.given()
             .header("Accept", "application/pdf")

@@ -19,7 +19,8 @@ final class SamplePlans {
         "plan-1",
         dog,
         LocalDate.of(2026, 5, 4),
-        "saltmarsh-way, stage four-jump",
+        "Saltmarsh way",
+        "Four poles behind a jump",
         List.of(
             drill(LeadIn.NONE, 0, "4 poles, straight on, alongside", 1),
             drill(LeadIn.JUMP, 45, "4 poles behind a jump, 45° on the pole side, send", 3),
