@@ -43,6 +43,20 @@ class ProgressTest {
     club.record(Said.dog("juniper"), Said.dog("bracken"), Said.session("s-1", "18:00:00"));
   }
 
+  @Test
+  void registrationsHoldAtAnyTimeAndAreKnownFromTheirRecordingOn() {
+    train();
+
+    club.get(JUNIPER + "?asOf=1990-01-01T00:00:00Z")
+        .then()
+        .statusCode(200)
+        .body("totals.reps", equalTo(0))
+        .body("stage", equalTo("three-bare"));
+    club.get("/dogs/juniper?asOf=1990-01-01T00:00:00Z").then().statusCode(200);
+    club.get(JUNIPER + "?knownAt=1990-01-01T00:00:00Z").then().statusCode(404);
+    club.get("/dogs/juniper?knownAt=1990-01-01T00:00:00Z").then().statusCode(404);
+  }
+
   /** Ten that count and one that was helped from the left; one that was helped from the right. */
   private void train() {
     List<String> events = new ArrayList<>();
