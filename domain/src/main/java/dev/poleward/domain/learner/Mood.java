@@ -12,12 +12,16 @@ final class Mood {
   private static final double SECONDS_PER_MINUTE = 60;
 
   private final Temper.Attention attention;
+  private final HalfLife rested;
+  private final HalfLife forgiven;
   private double repsInTheLegs;
   private double missesRunning;
   private double promise = 1;
 
   Mood(Temper.Attention attention) {
     this.attention = attention;
+    this.rested = new HalfLife(attention.recoveryMinutes());
+    this.forgiven = new HalfLife(attention.forgivesMinutes());
   }
 
   /** The same mood in a dog of other attention. */
@@ -34,8 +38,8 @@ final class Mood {
 
   void pass(double seconds) {
     double minutes = seconds / SECONDS_PER_MINUTE;
-    repsInTheLegs *= StrictMath.pow(0.5, minutes / attention.recoveryMinutes());
-    missesRunning *= StrictMath.pow(0.5, minutes / attention.forgivesMinutes());
+    repsInTheLegs *= rested.left(minutes);
+    missesRunning *= forgiven.left(minutes);
   }
 
   /** Logits that the mood adds to every skill; 0 for a fresh dog that is paid once a rep. */

@@ -63,6 +63,7 @@ public final class SimulatedDog {
   private final Skills leadIns;
   private final Skills weaving;
   private final Mood mood;
+  private final HalfLife fading;
   private @Nullable Instant now;
 
   /** A dog before its first rep. */
@@ -92,6 +93,7 @@ public final class SimulatedDog {
     this.leadIns = leadIns;
     this.weaving = weaving;
     this.mood = mood;
+    this.fading = new HalfLife(temper.memory().halfLifeDays());
     this.now = now;
   }
 
@@ -143,7 +145,7 @@ public final class SimulatedDog {
         throw new IllegalArgumentException("the dog has lived until " + now + ": " + time);
       }
       double seconds = Duration.between(now, time).toMillis() / 1_000.0;
-      double left = temper.memory().left(seconds / SECONDS_PER_DAY);
+      double left = fading.left(seconds / SECONDS_PER_DAY);
       entry.fade(left, temper.memory());
       handling.fade(left, temper.memory());
       leadIns.fade(left, temper.memory());
@@ -174,9 +176,10 @@ public final class SimulatedDog {
     if (luckOfEntry >= chance) {
       return missed(task, chance, kindOfMiss, drive);
     }
-    int fault = firstFault(task, luckOfGaps);
+    double through = chanceThrough(task);
+    int fault = luckOfGaps < through ? 0 : firstFault(task, luckOfGaps);
     learnEntry(task, chance, 1);
-    learnWeaving(task, fault == 0);
+    learnWeaving(task, through, fault == 0);
     mood.ran(fault == 0);
     if (fault == 0) {
       return new Attempt(Outcome.CLEAN, null, drive, seconds(task, speed));
@@ -200,16 +203,16 @@ public final class SimulatedDog {
     restUntil(time);
     double ease = ease(task) + mood.logit();
     double chance = Logit.chance(entry.at(task.angle()) + ease);
-    Expected expected = new Expected(chance, chanceThrough(task));
+    double through = chanceThrough(task);
     boolean clean = outcome == Outcome.CLEAN;
     if (entryMade) {
       learnEntry(task, chance, 1);
-      learnWeaving(task, clean);
+      learnWeaving(task, through, clean);
     } else if (outcome != Outcome.NO_ATTEMPT) {
       learnEntry(task, chance, temper.practice().missTeaches());
     }
     mood.ran(clean);
-    return expected;
+    return new Expected(chance, through);
   }
 
   /**
@@ -274,9 +277,9 @@ public final class SimulatedDog {
     practise(leadIns, task.leadIn().ordinal(), temper.leadIns().rate() * strength);
   }
 
-  private void learnWeaving(Task task, boolean through) {
+  private void learnWeaving(Task task, double chanceThrough, boolean through) {
     double strength =
-        temper.practice().atChance(chanceThrough(task))
+        temper.practice().atChance(chanceThrough)
             * (through ? 1 : temper.practice().missTeaches())
             * helped(task);
     practise(weaving, 0, temper.weaving().rate() * strength);

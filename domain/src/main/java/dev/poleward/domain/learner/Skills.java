@@ -77,7 +77,7 @@ final class Skills {
   /**
    * Time passes without practice.
    *
-   * @param left part of what can fade that has not, as {@link Memory#left} says
+   * @param left part of what can fade that has not, 0 to 1
    */
   void fade(double left, Memory memory) {
     for (int i = 0; i < now.length; i++) {

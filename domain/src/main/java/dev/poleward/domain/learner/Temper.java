@@ -130,11 +130,6 @@ public record Temper(
       PART.check("kept", kept);
       SAVINGS.check("savings", savings);
     }
-
-    /** The part of what can fade that has not after some days, 0 to 1. */
-    double left(double days) {
-      return StrictMath.pow(0.5, days / halfLifeDays);
-    }
   }
 
   /**
