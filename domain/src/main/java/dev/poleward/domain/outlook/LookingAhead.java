@@ -142,17 +142,13 @@ public final class LookingAhead {
       Programme programme) {
     SplittableRandom luck = new SplittableRandom(Seed.of(dog.dog(), programme));
     Curriculum curriculum = notebook.curriculum();
+    Duration horizon = asked.terms().horizon(rhythm);
     int stages = curriculum.stages().size();
     int[][] sessions = new int[stages + 1][twins.size()];
     for (int run = 0; run < twins.size(); run++) {
       int[] done =
           Ahead.sessionsToStages(
-              twins.get(run).copy(),
-              notebook.copy(),
-              rhythm,
-              begin,
-              asked.terms().horizon(),
-              luck.split());
+              twins.get(run).copy(), notebook.copy(), rhythm, begin, horizon, luck.split());
       int last = 0;
       for (int stage = 0; stage < stages; stage++) {
         sessions[stage][run] = done[stage];
@@ -164,6 +160,6 @@ public final class LookingAhead {
     for (int stage = 0; stage < stages; stage++) {
       ahead.add(new StageAhead(curriculum.stages().get(stage), Reaching.of(sessions[stage])));
     }
-    return new RhythmAhead(rhythm, isOwn, ahead, Reaching.of(sessions[stages]));
+    return new RhythmAhead(rhythm, isOwn, horizon, ahead, Reaching.of(sessions[stages]));
   }
 }

@@ -1,6 +1,7 @@
 package dev.poleward.domain.outlook;
 
 import dev.poleward.domain.programme.Stage;
+import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.OptionalInt;
@@ -10,11 +11,12 @@ import org.jspecify.annotations.Nullable;
  * What lies ahead at one rhythm.
  *
  * @param isOwn whether it is the dog's own
+ * @param horizon how far it was looked
  * @param stages those on the way to the end, in order
  * @param programme the end of all of them
  */
 public record RhythmAhead(
-    Rhythm rhythm, boolean isOwn, List<StageAhead> stages, Reaching programme) {
+    Rhythm rhythm, boolean isOwn, Duration horizon, List<StageAhead> stages, Reaching programme) {
 
   /** When a stage is done. */
   public record StageAhead(Stage stage, Reaching reaching) {}

@@ -34,7 +34,7 @@ final class AheadQuestions {
 
   static final OutlookQuestion OF_ANY_REPS =
       new OutlookQuestion(
-          TODAY, AGED_TO, 2.0, 2, new OutlookTerms(2, 1, Duration.ofDays(14), 6, 1));
+          TODAY, AGED_TO, 2.0, 2, new OutlookTerms(2, 1, Duration.ofDays(14), 10_000, 6, 1));
 
   private AheadQuestions() {}
 

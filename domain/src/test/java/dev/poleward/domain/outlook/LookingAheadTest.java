@@ -1,6 +1,7 @@
 package dev.poleward.domain.outlook;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import dev.poleward.domain.event.AimEvent.GoalSet;
 import dev.poleward.domain.event.DogEvent.DogRested;
@@ -27,7 +28,8 @@ import org.junit.jupiter.api.Test;
 
 class LookingAheadTest {
 
-  private static final OutlookTerms TERMS = new OutlookTerms(40, 40, Duration.ofDays(365), 20, 3);
+  private static final OutlookTerms TERMS =
+      new OutlookTerms(40, 40, Duration.ofDays(365), 10_000, 20, 3);
 
   private static ProgrammeInForce inForce(@Nullable String startStage) {
     Moment moment = new Moment(Walkable.BEGIN, "e-1");
@@ -107,6 +109,36 @@ class LookingAheadTest {
     DogCase dog = of(Walkable.after(8, Temper.SENSITIVE, 1));
 
     assertThat(told(dog, asked(dog, 1.5))).isEqualTo(told(dog, asked(dog, 1.5)));
+  }
+
+  @Test
+  void whoTrainsVeryMuchIsNotLookedAheadWithSoFar() {
+    OutlookTerms terms = new OutlookTerms(1, 1, Duration.ofDays(1_460), 10_000, 20, 3);
+
+    assertThat(terms.horizon(new Rhythm(3, 16))).isEqualTo(Duration.ofSeconds(625 * 201_600L));
+    assertThat(terms.horizon(new Rhythm(2, 20))).isEqualTo(Duration.ofDays(1_460));
+    assertThat(terms.horizon(new Rhythm(7, 40))).isEqualTo(Duration.ofDays(250));
+    assertThatThrownBy(() -> new OutlookTerms(1, 1, Duration.ofDays(1), 39, 20, 3))
+        .isInstanceOf(IllegalArgumentException.class);
+  }
+
+  @Test
+  void whatIsNotReachedInSoManyRepsLiesBeyond() {
+    DogCase dog = of(Walkable.after(4, Temper.ORDINARY, 1));
+    OutlookQuestion asked = asked(dog, 2.0);
+    OutlookTerms few = new OutlookTerms(40, 40, Duration.ofDays(365), 40, 20, 3);
+
+    RhythmAhead ahead =
+        told(
+                dog,
+                new OutlookQuestion(
+                    asked.today(), asked.agedTo(), asked.sessionsPerWeek(), 10, few))
+            .rhythms()
+            .getLast();
+
+    assertThat(ahead.horizon()).isEqualTo(Duration.ofDays(14));
+    assertThat(ahead.programme().unfinished()).isEqualTo(1);
+    assertThat(ahead.programme().quantiles().early()).isEmpty();
   }
 
   @Test

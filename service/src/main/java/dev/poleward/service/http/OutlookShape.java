@@ -81,7 +81,9 @@ final class OutlookShape {
       reasons.add(
           "%s. Of ten dogs like this one, %s."
               .formatted(
-                  rhythm, OutlookWords.finish(ahead.rhythm(), ahead.programme().quantiles())));
+                  rhythm,
+                  OutlookWords.finish(
+                      ahead.rhythm(), ahead.horizon(), ahead.programme().quantiles())));
     }
     if (told.own().rhythm().isEmpty()) {
       reasons.add("The dog trained too seldom lately to have a rhythm of its own.");
@@ -142,6 +144,7 @@ final class OutlookShape {
   private static ObjectNode rhythm(RhythmAhead ahead, LocalDate from) {
     return rhythm(ahead)
         .put("runs", ahead.programme().sessions().size())
+        .put("horizonDays", ahead.horizon().toDays())
         .putObjects(
             "stages",
             ahead.stages(),

@@ -99,6 +99,8 @@ class OutlookTest {
         .body("status", equalTo("told"))
         .body("programme.programme", equalTo("grid"))
         .body("rhythms.runs", contains(100, 50, 50, 50))
+        .body("horizonDays", equalTo(1460))
+        .body("rhythms.horizonDays", everyItem(equalTo(1460)))
         .body("basis.reps", equalTo(48))
         .body("ownRhythm.sessions", equalTo(6))
         .body("ownRhythm.repsPerSession", equalTo(8))
