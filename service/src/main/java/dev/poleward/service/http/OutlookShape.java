@@ -28,6 +28,12 @@ final class OutlookShape {
   /** Part of what is held below which a dog's own reps say little. */
   private static final double LITTLE = 0.5;
 
+  private static final List<String> ASSUMED =
+      List.of(
+          "A plain trainer teaches: the stages in their order, rung by rung, each until its rule is passed.",
+          "What is passed stays passed; slips, breaks and care limits are not foreseen.",
+          "Sessions are evenly apart, with as many reps each as the rhythm says.");
+
   ObjectNode of(String dog, OutlookQuestion asked, Outlook outlook, List<ObjectNode> goals) {
     Writing shape = new Writing().put("dog", dog).putPrinted("agedTo", asked.today());
     switch (outlook) {
@@ -45,6 +51,7 @@ final class OutlookShape {
     shape
         .put("status", "told")
         .putTexts("reasons", reasons(told))
+        .putTexts("assumed", ASSUMED)
         .put("programme", DrillShape.of(told.programme()))
         .putPrinted("from", told.from())
         .put("horizonDays", asked.terms().horizon().toDays())

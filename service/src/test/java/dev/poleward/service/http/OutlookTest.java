@@ -110,7 +110,8 @@ class OutlookTest {
         .body("rhythms[0].stages[0].state", equalTo("done"))
         .body("rhythms[0].stages[1].state", equalTo("ahead"))
         .body("rhythms[0].programme.sessions.middle", greaterThan(0))
-        .body("reasons[0]", containsString("Of ten dogs like this one, "));
+        .body("reasons[0]", containsString("Of ten dogs like this one, "))
+        .body("assumed[0]", containsString("A plain trainer teaches"));
   }
 
   @Test
