@@ -1,9 +1,11 @@
 package dev.poleward.domain.outlook;
 
+import dev.poleward.domain.learner.Temper;
 import dev.poleward.domain.record.PlacedRep;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.random.RandomGenerator;
 
 /**
  * What a club's dogs are like, trait by trait: what is expected of one more of them.
@@ -58,6 +60,23 @@ public record ClubOfDogs(List<Normal> traits, int dogs) {
       }
     }
     return dogs == 0 ? UNKNOWN : new ClubOfDogs(seen.stream().map(NormalClub::of).toList(), dogs);
+  }
+
+  /**
+   * A dog as one more of the club is expected, everything that is no trait as the population has
+   * it: by which a fit can be tried where dogs are just what it expects.
+   */
+  public Temper draw(RandomGenerator random) {
+    double[] drawn = new double[Trait.COUNT];
+    for (int i = 0; i < drawn.length; i++) {
+      Normal trait = traits.get(i);
+      drawn[i] =
+          Math.clamp(
+              trait.mean() + trait.deviation() * random.nextGaussian(),
+              -TraitFit.FARTHEST,
+              TraitFit.FARTHEST);
+    }
+    return Tempers.of(drawn, Twins.OTHERS.draw(random));
   }
 
   private static void add(List<SeenRep> reps, List<List<SeenDog>> seen) {

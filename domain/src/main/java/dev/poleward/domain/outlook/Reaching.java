@@ -38,6 +38,24 @@ public record Reaching(List<Integer> sessions) {
     return (int) sessions.stream().filter(each -> each <= session && each != Ahead.NEVER).count();
   }
 
+  /**
+   * How much of the places that a session may have among the runs lies between two shares of them,
+   * 0 to 1. One that comes with some of the runs, or like them never, may lie before or after any
+   * of these. For dogs that are like the runs the average is {@code upper - lower}, whatever is
+   * whole numbers (the non-randomised probability integral transform; Czado, Gneiting, Held 2009,
+   * Biometrics 65:1254).
+   *
+   * @param session from 0, {@link Ahead#NEVER} for never
+   */
+  public double partBetween(double lower, double upper, int session) {
+    double places = sessions.size() + 1.0;
+    long before = sessions.stream().filter(each -> each < session).count();
+    long notAfter = sessions.stream().filter(each -> each <= session).count();
+    double from = before / places;
+    double to = (notAfter + 1) / places;
+    return Math.max(0, Math.min(to, upper) - Math.max(from, lower)) / (to - from);
+  }
+
   /** Share of the runs that did not get there within the horizon. */
   public double unfinished() {
     long never = sessions.stream().filter(each -> each == Ahead.NEVER).count();

@@ -1,9 +1,10 @@
 package dev.poleward.domain.outlook;
 
 /**
- * What is fitted to a dog's record: few, because a record holds little. Each is counted in standard
- * deviations from the middle of {@link dev.poleward.domain.learner.Population#CLUB}: 0 is the
- * ordinary dog. What one unit stands for is common practice at best, like the learner itself [C].
+ * What is fitted to a dog's record: few, because a record holds little. Each is counted from the
+ * ordinary dog, which is 0, in what dogs that nobody knows are expected to differ by. That is up to
+ * twice as much as the dogs of {@link dev.poleward.domain.learner.Population#CLUB} do: a record can
+ * begin with a dog that was taught elsewhere [C].
  */
 public enum Trait {
   /** All rates of learning together; one unit multiplies them by e to the 0.4. */

@@ -27,7 +27,7 @@ final class Twins {
   private static final int HALVINGS = 30;
 
   /** Everything that is no trait; rates go with quickness alone. */
-  private static final Population OTHERS =
+  static final Population OTHERS =
       new Population(Population.CLUB.middle(), 0, Population.CLUB.spread());
 
   private record Candidate(SimulatedDog dog, double logWeight) {}

@@ -97,6 +97,25 @@ class FittedLearnerTest {
   }
 
   @Test
+  void aDogOfTheClubIsDrawnAsItIsExpected() {
+    SplittableRandom random = new SplittableRandom(4);
+    List<Normal> traits = new ArrayList<>(ClubOfDogs.UNKNOWN.traits());
+    traits.set(Trait.START.ordinal(), new Normal(1, 0.5));
+    ClubOfDogs club = new ClubOfDogs(traits, 12);
+    double sum = 0;
+    double squares = 0;
+    for (int dog = 0; dog < 4_000; dog++) {
+      double off = club.draw(random).entry().straight() - Temper.ORDINARY.entry().straight();
+      double start = off / Trait.START.of(new double[] {0, 1, 0, 0, 0, 0});
+      sum += start;
+      squares += start * start;
+    }
+    double mean = sum / 4_000;
+    assertThat(mean).isCloseTo(1, within(0.05));
+    assertThat(Math.sqrt(squares / 4_000 - mean * mean)).isCloseTo(0.5, within(0.05));
+  }
+
+  @Test
   void dogsWithFewRepsDoNotSpeakOfTheClub() {
     List<PlacedRep> few = Walkable.after(1, Temper.QUICK, 1).reps();
 

@@ -1,134 +1,129 @@
 package dev.poleward.load.outlook;
 
+import dev.poleward.domain.event.AimEvent.GoalSet;
 import dev.poleward.domain.outlook.Ahead;
-import dev.poleward.domain.outlook.ClubOfDogs;
 import dev.poleward.domain.outlook.DogCase;
+import dev.poleward.domain.outlook.Goal;
 import dev.poleward.domain.outlook.LookingAhead;
 import dev.poleward.domain.outlook.Outlook;
 import dev.poleward.domain.outlook.OutlookQuestion;
 import dev.poleward.domain.outlook.OutlookTerms;
-import dev.poleward.domain.outlook.Quantiles;
-import dev.poleward.domain.outlook.Reaching;
-import dev.poleward.domain.outlook.Rhythm;
 import dev.poleward.domain.outlook.RhythmAhead;
+import dev.poleward.domain.outlook.RhythmAhead.StageAhead;
 import dev.poleward.domain.outlook.Schooling;
-import java.time.Duration;
+import dev.poleward.domain.record.Fact;
+import dev.poleward.domain.record.Moment;
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadMXBean;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.SplittableRandom;
+import org.jspecify.annotations.Nullable;
 
 /**
- * How often the limits of outlooks hold: a dog is looked ahead with, and then goes on itself.
- *
- * <p>For one thread.
+ * How often the limits of outlooks hold, and goals are reached as often as they were said to be: a
+ * dog is looked ahead with, and then goes on itself, under a plain trainer and at its own rhythm.
+ * For one thread.
  */
 public final class Foreseen {
 
-  private int ends;
-  private int early;
-  private int held;
-  private int late;
-  private int never;
-  private double width;
-  private int widths;
+  /** Days in which goals are to be reached. */
+  private static final int[] GOALS_AHEAD = {28, 56, 112, 182, 364};
+
+  private static final ThreadMXBean THREADS = ManagementFactory.getThreadMXBean();
+
+  private final Kennel kennel;
+  private final LimitsHeld limits = new LimitsHeld();
+  private final GoalsReached goals = new GoalsReached();
   private long nanos;
   private int outlooks;
 
+  private Foreseen(Kennel kennel) {
+    this.kennel = kennel;
+  }
+
   /** Looks ahead with so many dogs after so many weeks each. */
-  public static Foreseen of(Kennel kennel, int dogs, int weeks, long seed) {
-    Foreseen foreseen = new Foreseen();
+  public static Foreseen of(Kennel kennel, Clubs clubs, int dogs, int weeks, long seed) {
+    Foreseen foreseen = new Foreseen(kennel);
     for (int dog = 0; dog < dogs; dog++) {
-      foreseen.add(kennel, kennel.dog(seed + dog, weeks), "dog-" + dog, seed + 500_000 + dog);
+      Schooling schooling = kennel.dog(seed + dog, weeks);
+      if (!schooling.notebook().isFinished()) {
+        foreseen.add(schooling, clubs, dog, seed + 500_000 + dog);
+      }
     }
     return foreseen;
   }
 
-  private void add(Kennel kennel, Schooling schooling, String name, long luck) {
-    if (schooling.notebook().isFinished()) {
-      return;
-    }
-    Instant last = schooling.reps().getLast().moment().time();
+  /** What is asked of a record that ends today. */
+  static OutlookQuestion asked(Instant last) {
     LocalDate today = last.atZone(ZoneOffset.UTC).toLocalDate();
     Instant agedTo = today.plusDays(1).atStartOfDay(ZoneOffset.UTC).toInstant();
-    DogCase seen = kennel.seen(schooling, name);
-    long begun = System.nanoTime();
-    Outlook outlook =
-        LookingAhead.of(
-            seen,
-            new OutlookQuestion(today, agedTo, 2.0, Kennel.REPS, OutlookTerms.USUAL),
-            () -> ClubOfDogs.UNKNOWN);
-    nanos += System.nanoTime() - begun;
+    return new OutlookQuestion(today, agedTo, null, null, OutlookTerms.USUAL);
+  }
+
+  private void add(Schooling schooling, Clubs clubs, int dog, long luck) {
+    OutlookQuestion asked = asked(schooling.reps().getLast().moment().time());
+    long begun = THREADS.getCurrentThreadCpuTime();
+    DogCase seen = kennel.seen(schooling.reps(), "dog-" + luck);
+    Outlook outlook = LookingAhead.of(seen, asked, () -> clubs.of(dog));
+    nanos += THREADS.getCurrentThreadCpuTime() - begun;
     outlooks++;
     if (outlook instanceof Outlook.Told told) {
-      RhythmAhead ahead = told.rhythms().getLast();
+      RhythmAhead ahead = told.likeliest();
       int[] truth =
           Ahead.sessionsToStages(
               schooling.dog(),
               schooling.notebook().copy(),
-              new Rhythm(2, Kennel.REPS),
-              agedTo,
-              Duration.ofDays(OutlookTerms.USUAL.horizon().toDays()),
+              ahead.rhythm(),
+              asked.agedTo(),
+              ahead.horizon(),
               new SplittableRandom(luck));
+      limits.nextDog();
       for (int stage = 0; stage < truth.length; stage++) {
-        add(ahead.stages().get(stage).reaching(), truth[stage]);
+        StageAhead end = ahead.stages().get(stage);
+        if (truth[stage] > 0) {
+          limits.add(end.reaching(), truth[stage]);
+          goals(end.stage().id(), truth[stage], told, seen, asked);
+        }
       }
     }
   }
 
-  private void add(Reaching reaching, int truth) {
-    if (truth == 0) {
-      return;
+  private void goals(
+      String stage, int truth, Outlook.Told told, DogCase seen, OutlookQuestion asked) {
+    List<Fact<GoalSet>> set = new ArrayList<>();
+    for (int days : GOALS_AHEAD) {
+      set.add(goal(stage, asked.today().plusDays(days)));
     }
-    Quantiles quantiles = reaching.quantiles();
-    ends++;
-    never += truth == Ahead.NEVER ? 1 : 0;
-    int lower = quantiles.early().orElse(Ahead.NEVER);
-    int upper = quantiles.late().orElse(Ahead.NEVER);
-    if (truth < lower) {
-      early++;
-    } else if (truth > upper) {
-      late++;
-    } else {
-      held++;
-    }
-    if (upper != Ahead.NEVER) {
-      width += (double) upper / lower;
-      widths++;
+    for (Goal goal : Goal.of(set, told, seen, asked)) {
+      if (goal.chance() != null) {
+        boolean reached =
+            truth != Ahead.NEVER
+                && !told.likeliest().dayOf(truth, told.from()).isAfter(goal.set().event().by());
+        goals.add(goal.chance().value(), reached);
+      }
     }
   }
 
-  /** Ends of stages that were foreseen. */
-  public int ends() {
-    return ends;
+  private static Fact<GoalSet> goal(@Nullable String stage, LocalDate by) {
+    return new Fact<>(
+        new Moment(Kennel.BEGIN, "goal"), Kennel.BEGIN, new GoalSet("dog", by, stage), null);
   }
 
-  /** Share of them before the early limit. */
-  public double early() {
-    return (double) early / ends;
+  /** How the limits held. */
+  public LimitsHeld limits() {
+    return limits;
   }
 
-  /** Share of them between the limits. */
-  public double held() {
-    return (double) held / ends;
+  /** How goals were reached. */
+  public GoalsReached goals() {
+    return goals;
   }
 
-  /** Share of them after the late limit. */
-  public double late() {
-    return (double) late / ends;
-  }
-
-  /** Share of them that did not come within the horizon. */
-  public double never() {
-    return (double) never / ends;
-  }
-
-  /** The late limit over the early one, on average, where there is a late one. */
-  public double width() {
-    return width / widths;
-  }
-
-  /** Milliseconds that an outlook took, on average, once the machine was warm. */
+  /** Milliseconds of processor time that an outlook took, on average. */
   public double millis() {
     return nanos / 1e6 / outlooks;
   }

@@ -2,14 +2,10 @@ package dev.poleward.load.outlook;
 
 import dev.poleward.domain.learner.Population;
 import dev.poleward.domain.learner.Temper;
-import dev.poleward.domain.outlook.ClubOfDogs;
 import dev.poleward.domain.outlook.FittedLearner;
 import dev.poleward.domain.outlook.Normal;
 import dev.poleward.domain.outlook.Schooling;
 import dev.poleward.domain.outlook.Trait;
-import dev.poleward.domain.record.PlacedRep;
-import java.util.ArrayList;
-import java.util.List;
 
 /**
  * How well the quickness of dogs is found again.
@@ -24,17 +20,8 @@ public record Recovered(double correlation, double held, double deviation, doubl
   /** Half the width of 80% limits, in deviations. */
   private static final double WITHIN = 1.2815515655446004;
 
-  /**
-   * Fits so many dogs.
-   *
-   * @param clubDogs others whose records say what a dog of the club is like, 0 for none
-   */
-  public static Recovered of(Kennel kennel, int dogs, int clubDogs, int weeks, long seed) {
-    List<List<PlacedRep>> others = new ArrayList<>();
-    for (int dog = 0; dog < clubDogs; dog++) {
-      others.add(kennel.dog(seed + 1_000_000 + dog, 12).reps());
-    }
-    ClubOfDogs club = clubDogs == 0 ? ClubOfDogs.UNKNOWN : ClubOfDogs.of(others);
+  /** Fits so many dogs, each drawn towards what is known of its club. */
+  public static Recovered of(Kennel kennel, Clubs clubs, int dogs, int weeks, long seed) {
     double[] found = new double[dogs];
     double[] truth = new double[dogs];
     int held = 0;
@@ -42,7 +29,7 @@ public record Recovered(double correlation, double held, double deviation, doubl
     double reps = 0;
     for (int dog = 0; dog < dogs; dog++) {
       Schooling schooling = kennel.dog(seed + dog, weeks);
-      Normal quickness = FittedLearner.of(schooling.reps(), club).trait(Trait.QUICKNESS);
+      Normal quickness = FittedLearner.of(schooling.reps(), clubs.of(dog)).trait(Trait.QUICKNESS);
       truth[dog] = quickness(schooling.dog().temper());
       found[dog] = quickness.mean();
       held += Math.abs(found[dog] - truth[dog]) <= WITHIN * quickness.deviation() ? 1 : 0;

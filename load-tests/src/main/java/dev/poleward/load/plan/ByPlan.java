@@ -16,7 +16,7 @@ import java.util.Map;
  * two misses running on one rung, whatever the handling, one rep of what is easier, and on to the
  * next rung.
  */
-final class ByPlan implements Trainer {
+public final class ByPlan implements Trainer {
 
   private final Map<Spent, Integer> spent = new EnumMap<>(Spent.class);
 

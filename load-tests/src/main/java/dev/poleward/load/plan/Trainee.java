@@ -27,7 +27,7 @@ import java.util.SplittableRandom;
  * A simulated dog with its record. Its true skill stays its own: a trainer sees what came of its
  * reps, and what the judgement makes of them.
  */
-final class Trainee {
+public final class Trainee {
 
   private static final Instant BEGUN = Instant.parse("2026-01-06T18:00:00Z");
   private static final Duration BETWEEN_REPS = Duration.ofSeconds(45);
@@ -43,14 +43,19 @@ final class Trainee {
   private int clean;
   private int sessions;
 
-  Trainee(Temper temper, Programme programme, long luck) {
+  /**
+   * A dog before its first session.
+   *
+   * @param luck what chance decides by
+   */
+  public Trainee(Temper temper, Programme programme, long luck) {
     this.dog = new SimulatedDog(temper);
     this.luck = new SplittableRandom(luck);
     this.reading = StandingReading.begun(programme, null);
   }
 
   /** Twice a week: three days on, then four. */
-  void nextSession() {
+  public void nextSession() {
     now =
         BEGUN
             .plus(Duration.ofDays(7L * (sessions / 2)))
@@ -78,11 +83,13 @@ final class Trainee {
     return reading.judgement(drill);
   }
 
-  DogStanding standing() {
+  /** Where it stands in the programme. */
+  public DogStanding standing() {
     return reading.standing(now);
   }
 
-  List<PlacedRep> reps() {
+  /** Its record, which goes on; ascending by time. */
+  public List<PlacedRep> reps() {
     return reps;
   }
 

@@ -1,7 +1,7 @@
 package dev.poleward.load.plan;
 
 /** Somebody who trains a dog. */
-interface Trainer {
+public interface Trainer {
 
   /** One session of at most so many reps. */
   void train(Trainee dog, int repsMax);
