@@ -15,6 +15,7 @@ import dev.poleward.domain.event.DogEvent.DogCleared;
 import dev.poleward.domain.event.DogEvent.DogRegistered;
 import dev.poleward.domain.event.DogEvent.DogRested;
 import dev.poleward.domain.event.DogTraits;
+import dev.poleward.domain.event.ProgrammeEvent.PlanIssued;
 import dev.poleward.domain.event.ProgrammeEvent.ProgrammeAssigned;
 import dev.poleward.domain.event.ProgrammeEvent.ProgrammePublished;
 import dev.poleward.domain.event.RegistryEvent.GroundRegistered;
@@ -195,6 +196,13 @@ public final class Registry {
         : Optional.of(
             new ProgrammeRecord(
                 versions.values().stream().map(Registered::of).flatMap(Optional::stream).toList()));
+  }
+
+  /** A plan as it was handed out. */
+  public Optional<Fact<PlanIssued>> plan(String plan) {
+    return registered(new EntityRef(EntityKind.PLAN, plan), PlanIssued.class)
+        .map(Registered::standing)
+        .filter(view::happened);
   }
 
   /** A device with its assignment. */

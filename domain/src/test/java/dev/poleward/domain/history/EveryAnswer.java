@@ -3,12 +3,13 @@ package dev.poleward.domain.history;
 import dev.poleward.domain.care.CareLimits;
 import dev.poleward.domain.care.CareQuestion;
 import dev.poleward.domain.care.CareReview;
-import dev.poleward.domain.care.Conditions;
 import dev.poleward.domain.care.Trained;
 import dev.poleward.domain.event.AimEvent.TrialRun;
 import dev.poleward.domain.event.TrainingEvent;
+import dev.poleward.domain.judgement.DogStanding;
 import dev.poleward.domain.judgement.DrillCounts;
 import dev.poleward.domain.judgement.FaultReview;
+import dev.poleward.domain.judgement.StandingHistory;
 import dev.poleward.domain.mastery.MasteryCurve;
 import dev.poleward.domain.mastery.MasteryQuestion;
 import dev.poleward.domain.outlook.ClubReading;
@@ -23,6 +24,7 @@ import dev.poleward.domain.outlook.Trials;
 import dev.poleward.domain.pace.ClubTimings;
 import dev.poleward.domain.pace.Pace;
 import dev.poleward.domain.pace.PairedTimings;
+import dev.poleward.domain.planning.CleanForecast;
 import dev.poleward.domain.programme.ProgrammesFollowed;
 import dev.poleward.domain.record.Announcement;
 import dev.poleward.domain.record.DaySpan;
@@ -67,7 +69,7 @@ public final class EveryAnswer {
   private static final CareQuestion CARE =
       new CareQuestion(
           CareLimits.USUAL,
-          Conditions.NOT_SAID,
+          PlanQuestions.HOT_AND_WET,
           CurveQuestions.AGED_TO.atZone(ZoneOffset.UTC).toLocalDate(),
           ZoneOffset.UTC);
 
@@ -170,17 +172,14 @@ public final class EveryAnswer {
             Pace.of(timings.reps(), Instant.EPOCH, CurveQuestions.AGED_TO, ZoneOffset.UTC));
         ProgrammesFollowed followed = ProgrammesFollowed.of(id, registry);
         answers.put("programmes of dog " + id, followed);
-        if (!reps.isEmpty()) {
-          answers.put(
-              "standing of dog " + id, StandingInBrief.of(reps, followed, CurveQuestions.AGED_TO));
-        }
+        List<Instant> slips = reps.isEmpty() ? List.of() : stand(id, reps, followed);
         registry
             .dog(id)
             .ifPresent(
                 known -> {
                   answers.put(
                       "care of dog " + id,
-                      CareReview.of(known, new Trained(reps, timings.reps(), List.of()), CARE));
+                      CareReview.of(known, new Trained(reps, timings.reps(), slips), CARE));
                   lookAhead(id, known, reps);
                 });
       }
@@ -207,8 +206,19 @@ public final class EveryAnswer {
       case HANDLER -> answers.put("handler " + id, registry.handler(id));
       case PROGRAMME -> answers.put("programme " + id, registry.programme(id));
       case DEVICE -> answers.put("device " + id, registry.device(id));
-      case CLUB, KEY, PLAN, EVENT -> {}
+      case PLAN -> answers.put("plan " + id, registry.plan(id));
+      case CLUB, KEY, EVENT -> {}
     }
+  }
+
+  /** Answers where a dog stands, and gives what slips. */
+  private List<Instant> stand(String id, List<PlacedRep> reps, ProgrammesFollowed followed) {
+    DogStanding standing =
+        StandingHistory.of(reps, followed, null).reading().standing(CurveQuestions.AGED_TO);
+    answers.put(
+        "standing of dog " + id,
+        StandingInBrief.of(standing, CleanForecast.of(reps, CurveQuestions.AGED_TO)));
+    return standing.slips();
   }
 
   private void lookAhead(String id, DogRecord known, List<PlacedRep> reps) {

@@ -3,6 +3,8 @@ package dev.poleward.domain.history;
 import dev.poleward.domain.programme.DefaultProgramme;
 import dev.poleward.domain.record.Fact;
 import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.IntStream;
@@ -43,6 +45,14 @@ public record GeneratedHistory(long seed, List<RecordedEvent> events) {
   /** The history of that seed, with events among it that only the service writes. */
   public static GeneratedHistory withInternalEvents(long seed) {
     return new GeneratedHistory(seed, new HistoryGenerator(seed, true).events());
+  }
+
+  /** The same, and what somebody taught two of its dogs over weeks. */
+  public static GeneratedHistory withTeaching(long seed) {
+    List<RecordedEvent> events = new ArrayList<>(new GeneratedTeaching(seed).events());
+    events.addAll(withInternalEvents(seed).events());
+    events.sort(Comparator.comparing(RecordedEvent::recorded));
+    return new GeneratedHistory(seed, events);
   }
 
   /** A time at which something may have happened, in any of these histories. */

@@ -4,6 +4,7 @@ import dev.poleward.domain.record.Fact;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import java.util.function.LongFunction;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -44,18 +45,30 @@ public final class HistoryCheck {
 
   /** Tries {@code property} on that many histories, unless another number is asked for. */
   public static void forHistories(int histories, Property property) {
-    forRecordings(
-        histories,
-        (events, random) ->
-            property.check(events.stream().<Fact<?>>map(RecordedEvent::fact).toList(), random));
+    forRecordings(histories, GeneratedHistory::withInternalEvents, onFacts(property));
+  }
+
+  /** The same, on histories in which dogs are taught over weeks. */
+  public static void forTaughtDogs(int histories, Property property) {
+    forRecordings(histories, GeneratedHistory::withTeaching, onFacts(property));
+  }
+
+  private static RecordingProperty onFacts(Property property) {
+    return (events, random) ->
+        property.check(events.stream().<Fact<?>>map(RecordedEvent::fact).toList(), random);
   }
 
   /** Tries {@code property} on that many histories, unless another number is asked for. */
   public static void forRecordings(int histories, RecordingProperty property) {
+    forRecordings(histories, GeneratedHistory::withInternalEvents, property);
+  }
+
+  private static void forRecordings(
+      int histories, LongFunction<GeneratedHistory> generated, RecordingProperty property) {
     int count = Integer.getInteger("histories", histories);
     long first = Long.getLong("historySeed", 1);
     for (long seed = first; seed < first + count; seed++) {
-      List<RecordedEvent> events = GeneratedHistory.withInternalEvents(seed).events();
+      List<RecordedEvent> events = generated.apply(seed).events();
       if (broken(property, events, seed) != null) {
         throw smallest(property, events, seed);
       }

@@ -3,20 +3,26 @@ package dev.poleward.domain.history;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.poleward.domain.event.EventWithdrawn;
+import dev.poleward.domain.event.TrainingEvent;
 import dev.poleward.domain.record.Fact;
 import dev.poleward.domain.record.MemoryFacts;
 import dev.poleward.domain.record.Moment;
 import dev.poleward.domain.record.View;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.TreeMap;
 import java.util.function.Predicate;
+import java.util.regex.Pattern;
 
 /** What the tests of laws have in common. */
 final class Laws {
+
+  private static final Pattern RECORDED = Pattern.compile("recorded=[^,]++, ");
 
   private Laws() {}
 
@@ -43,6 +49,28 @@ final class Laws {
     Map<String, Object> rest = new TreeMap<>(answers);
     rest.keySet().removeIf(questions);
     return rest;
+  }
+
+  /** In any order, some of it again, recorded any time later. */
+  static List<Fact<?>> muddled(List<Fact<?>> facts, Random random) {
+    List<Fact<?>> muddled = new ArrayList<>(facts);
+    int repeats = random.nextInt(1 + facts.size());
+    for (int i = 0; i < repeats; i++) {
+      Fact<?> fact = facts.get(random.nextInt(facts.size()));
+      muddled.add(later(fact, Duration.ofSeconds(random.nextInt(900))));
+    }
+    Collections.shuffle(muddled, random);
+    return muddled;
+  }
+
+  /** The same, recorded by so much later. */
+  static <E extends TrainingEvent> Fact<E> later(Fact<E> fact, Duration by) {
+    return new Fact<>(fact.moment(), fact.recorded().plus(by), fact.event(), fact.sealed());
+  }
+
+  /** Answers as they are written, but for when something was recorded. */
+  static String withoutRecordingTimes(Map<String, Object> answers) {
+    return RECORDED.matcher(answers.toString()).replaceAll("");
   }
 
   static List<Fact<?>> those(List<Fact<?>> facts, Predicate<Fact<?>> wanted) {

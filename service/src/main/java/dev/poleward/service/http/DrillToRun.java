@@ -1,9 +1,6 @@
 package dev.poleward.service.http;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import dev.poleward.domain.event.BackChainStep;
-import dev.poleward.domain.layout.Approach;
-import dev.poleward.domain.layout.LeadIn;
 import dev.poleward.domain.layout.Setup;
 import dev.poleward.domain.planning.PlanBlock;
 import dev.poleward.domain.programme.Drill;
@@ -30,21 +27,11 @@ record DrillToRun(Setup setup, int reps, ObjectNode told) {
     throw new IllegalStateException("unreachable: a drill without a setup was refused");
   }
 
-  /** One of a plan. Poles alone, from where a jump will be, stand without it. */
+  /** One of a plan. */
   static DrillToRun planned(Programme programme, PlanBlock block) {
     Stage stage = programme.stage(block.drill().stage()).orElseThrow();
     Drill drill = block.drill().drill();
-    boolean polesOnly = drill.runUp().step() == BackChainStep.POLES_ONLY;
-    Setup setup =
-        new Setup(
-            drill.poles(),
-            stage.ground().line().spacing(),
-            polesOnly ? LeadIn.NONE : drill.runUp().leadIn(),
-            stage.ground().leadInDistance(),
-            new Approach(drill.rung().angle(), null),
-            null,
-            null,
-            null);
+    Setup setup = stage.ground().laidFor(drill);
     ObjectNode told =
         new Writing()
             .put("setup", SetupCodec.write(setup))

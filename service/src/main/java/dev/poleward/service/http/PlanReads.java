@@ -9,11 +9,8 @@ import dev.poleward.domain.programme.DocumentReading.Sound;
 import dev.poleward.domain.programme.Programme;
 import dev.poleward.domain.programme.ProgrammeDocument;
 import dev.poleward.domain.record.DogRecord;
-import dev.poleward.domain.record.EntityKind;
-import dev.poleward.domain.record.EntityRef;
 import dev.poleward.domain.record.Fact;
 import dev.poleward.domain.record.Placement;
-import dev.poleward.domain.record.Precedence;
 import dev.poleward.domain.record.Registry;
 import dev.poleward.domain.record.View;
 import dev.poleward.service.codec.Documents;
@@ -24,7 +21,6 @@ import dev.poleward.service.page.PlanLeaves;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -52,14 +48,15 @@ final class PlanReads {
 
   private Answer answer(Call call, Reader reader, View view) {
     Placement placement = new Placement(reader.reading().facts(), view);
-    Optional<Fact<PlanIssued>> found = issued(reader, view, call.inPath("plan"));
+    Registry registry = new Registry(placement, view);
+    Optional<Fact<PlanIssued>> found = registry.plan(call.inPath("plan"));
     if (found.isEmpty() || !reader.maySee(placement.identity(), found.get().event().dog())) {
       return call.refused(ProblemKind.NOT_FOUND, "There is no such plan.");
     }
     Fact<PlanIssued> plan = found.get();
     ObjectNode document = Documents.write(plan.event().document());
     if (!call.form().equals(Answer.JSON)) {
-      return onPaper(call, new Registry(placement, view), plan, document);
+      return onPaper(call, registry, plan, document);
     }
     PlanOutcome outcome =
         PlanOutcome.of(
@@ -102,16 +99,5 @@ final class PlanReads {
                   case Sound(Programme programme) -> Optional.of(programme);
                   case Faulty _ -> Optional.empty();
                 });
-  }
-
-  private static Optional<Fact<PlanIssued>> issued(Reader reader, View view, String plan) {
-    List<Fact<PlanIssued>> issued = new ArrayList<>();
-    for (Fact<?> fact : reader.reading().facts().about(new EntityRef(EntityKind.PLAN, plan))) {
-      Fact<PlanIssued> typed = fact.as(PlanIssued.class);
-      if (typed != null && view.knew(typed.recorded()) && view.happened(typed)) {
-        issued.add(typed);
-      }
-    }
-    return Precedence.standingFirst(issued).stream().findFirst();
   }
 }
