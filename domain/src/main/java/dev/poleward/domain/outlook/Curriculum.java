@@ -191,7 +191,7 @@ public final class Curriculum {
     }
 
     private static PlacedRep asRun(Drill drill) {
-      return Schooling.placed(drill, CLEAN, null, WHENEVER, "dog", "session");
+      return RecordedDog.placed(drill, CLEAN, null, WHENEVER, "dog", "session");
     }
   }
 }

@@ -41,7 +41,7 @@ class StartingStageTest {
               Walkable.BEGIN.plusSeconds(31_536_000L + 120L * reps.size()),
               luck);
       reps.add(
-          Schooling.placed(
+          RecordedDog.placed(
               drill,
               attempt,
               null,
@@ -105,7 +105,7 @@ class StartingStageTest {
     Drill drill = Curriculum.of(Walkable.PROGRAMME).pools().getLast().drills().getFirst().drill();
     List<PlacedRep> more = new ArrayList<>(reps);
     more.add(
-        Schooling.placed(
+        RecordedDog.placed(
             drill,
             new Attempt(Outcome.CLEAN, null, 3, null),
             null,

@@ -4,6 +4,7 @@ import dev.poleward.domain.learner.Population;
 import dev.poleward.domain.learner.SimulatedDog;
 import dev.poleward.domain.outlook.Curriculum;
 import dev.poleward.domain.outlook.Panel;
+import dev.poleward.domain.outlook.RecordedDog;
 import dev.poleward.domain.outlook.Schooling;
 import dev.poleward.domain.outlook.StartingStage;
 import dev.poleward.domain.programme.Drill;
@@ -12,7 +13,6 @@ import dev.poleward.domain.programme.Stage;
 import dev.poleward.domain.record.PlacedRep;
 import java.time.Duration;
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
 
@@ -53,12 +53,13 @@ public final class Started {
       schooling.session(time, 1);
     }
     Instant arrives = time.plus(Duration.ofDays(7));
-    List<PlacedRep> run = new ArrayList<>();
+    RecordedDog stranger = new RecordedDog("dog", dog, random);
+    List<PlacedRep> run = stranger.reps();
     StartingStage found = StartingStage.of(panel, run, _ -> true);
     while (!found.next().isEmpty()) {
       Drill drill = found.next().getFirst().drill();
       Instant at = arrives.plusSeconds(120L * run.size());
-      run.add(Schooling.ran(drill, dog, at, run.size(), random));
+      stranger.run(drill, at, "session", Schooling.PAID);
       found = StartingStage.of(panel, run, _ -> true);
     }
     int place = found.proposed() == null ? 0 : stages.indexOf(found.proposed());

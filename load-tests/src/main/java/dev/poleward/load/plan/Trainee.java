@@ -1,25 +1,20 @@
 package dev.poleward.load.plan;
 
-import dev.poleward.domain.event.Help;
 import dev.poleward.domain.event.Outcome;
-import dev.poleward.domain.event.RepDetails;
+import dev.poleward.domain.event.Reward;
+import dev.poleward.domain.event.RewardKind;
+import dev.poleward.domain.event.RewardPlace;
 import dev.poleward.domain.judgement.DogStanding;
 import dev.poleward.domain.judgement.RungJudgement;
 import dev.poleward.domain.judgement.StandingReading;
-import dev.poleward.domain.layout.Approach;
-import dev.poleward.domain.layout.Setup;
-import dev.poleward.domain.learner.Attempt;
 import dev.poleward.domain.learner.SimulatedDog;
-import dev.poleward.domain.learner.Task;
 import dev.poleward.domain.learner.Temper;
-import dev.poleward.domain.programme.Drill;
+import dev.poleward.domain.outlook.RecordedDog;
 import dev.poleward.domain.programme.DrillOfStage;
 import dev.poleward.domain.programme.Programme;
-import dev.poleward.domain.record.Moment;
 import dev.poleward.domain.record.PlacedRep;
 import java.time.Duration;
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
 
@@ -32,13 +27,12 @@ public final class Trainee {
   private static final Instant BEGUN = Instant.parse("2026-01-06T18:00:00Z");
   private static final Duration BETWEEN_REPS = Duration.ofSeconds(45);
 
-  /** Pieces for a clean rep; a miss is not rewarded. Alike for every trainer. */
-  private static final int PIECES = 2;
+  /** For a clean rep. Alike for every trainer. */
+  private static final List<Reward> PAID =
+      List.of(new Reward(RewardKind.FOOD, RewardPlace.EXIT, 2, null));
 
-  private final SimulatedDog dog;
-  private final SplittableRandom luck;
+  private final RecordedDog dog;
   private final StandingReading reading;
-  private final List<PlacedRep> reps = new ArrayList<>();
   private Instant now = BEGUN;
   private int clean;
   private int sessions;
@@ -49,8 +43,7 @@ public final class Trainee {
    * @param luck what chance decides by
    */
   public Trainee(Temper temper, Programme programme, long luck) {
-    this.dog = new SimulatedDog(temper);
-    this.luck = new SplittableRandom(luck);
+    this.dog = new RecordedDog("dog", new SimulatedDog(temper), new SplittableRandom(luck));
     this.reading = StandingReading.begun(programme, null);
   }
 
@@ -65,11 +58,8 @@ public final class Trainee {
 
   boolean run(DrillOfStage drill) {
     now = now.plus(BETWEEN_REPS);
-    Attempt attempt = dog.attempt(task(drill.drill()), now, luck);
-    boolean isClean = attempt.outcome() == Outcome.CLEAN;
-    dog.rewarded(isClean ? PIECES : 0);
-    PlacedRep rep = placed(drill.drill(), attempt);
-    reps.add(rep);
+    PlacedRep rep = dog.run(drill.drill(), now, "s-" + sessions, PAID);
+    boolean isClean = rep.outcome() == Outcome.CLEAN;
     reading.read(rep);
     clean += isClean ? 1 : 0;
     return isClean;
@@ -90,7 +80,7 @@ public final class Trainee {
 
   /** Its record, which goes on; ascending by time. */
   public List<PlacedRep> reps() {
-    return reps;
+    return dog.reps();
   }
 
   Instant now() {
@@ -103,57 +93,5 @@ public final class Trainee {
 
   int clean() {
     return clean;
-  }
-
-  private static Task task(Drill drill) {
-    return new Task(
-        drill.rung().angle(),
-        drill.poles(),
-        drill.runUp().leadIn(),
-        drill.runUp().step(),
-        drill.handling().manoeuvre(),
-        drill.handling().dogSide(),
-        Help.NONE);
-  }
-
-  private PlacedRep placed(Drill drill, Attempt attempt) {
-    return new PlacedRep(
-        new Moment(now, "e"),
-        "r",
-        "s-" + sessions,
-        "dog",
-        drill.handling().manoeuvre(),
-        attempt.outcome(),
-        new RepDetails(
-            drill.handling().dogSide(),
-            drill.runUp().step(),
-            drill.runUp().turn(),
-            null,
-            null,
-            null,
-            null,
-            null,
-            null,
-            attempt.atPole(),
-            null,
-            null,
-            null,
-            null,
-            attempt.drive(),
-            null),
-        drill.rung().angle(),
-        new Setup(
-            drill.poles(),
-            0.6,
-            drill.runUp().leadIn(),
-            null,
-            new Approach(drill.rung().angle(), null),
-            null,
-            null,
-            null),
-        null,
-        null,
-        List.of(),
-        List.of());
   }
 }
