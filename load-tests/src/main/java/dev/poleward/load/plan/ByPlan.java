@@ -18,7 +18,18 @@ import java.util.Map;
  */
 public final class ByPlan implements Trainer {
 
+  private final PlanWitness witness;
   private final Map<Spent, Integer> spent = new EnumMap<>(Spent.class);
+
+  /** Trains with nobody looking on. */
+  public ByPlan() {
+    this(PlanWitness.NONE);
+  }
+
+  /** Lets somebody look on. */
+  ByPlan(PlanWitness witness) {
+    this.witness = witness;
+  }
 
   @Override
   public void train(Trainee dog, int repsMax) {
@@ -28,6 +39,7 @@ public final class ByPlan implements Trainer {
             CleanForecast.of(dog.reps(), dog.now()),
             Available.EVERYTHING,
             Limits.ofReps(repsMax));
+    witness.begins(plan, dog);
     run(dog, plan.blocks());
   }
 
@@ -41,7 +53,10 @@ public final class ByPlan implements Trainer {
         missed = 0;
       }
       for (int rep = 0; rep < block.reps() && missed < 2 && !isPassed(dog, block); rep++) {
-        missed = dog.run(block.drill()) ? 0 : missed + 1;
+        witness.runs(block, dog);
+        boolean clean = dog.run(block.drill());
+        witness.ran(block, clean);
+        missed = clean ? 0 : missed + 1;
         spent.merge(Spent.on(block, dog), 1, Integer::sum);
         if (missed == 2 && block.fallback() != null && hasMore(blocks, i, rep)) {
           dog.run(block.fallback());

@@ -7,8 +7,10 @@ import dev.poleward.domain.event.RewardPlace;
 import dev.poleward.domain.judgement.DogStanding;
 import dev.poleward.domain.judgement.RungJudgement;
 import dev.poleward.domain.judgement.StandingReading;
+import dev.poleward.domain.learner.Expected;
 import dev.poleward.domain.learner.SimulatedDog;
 import dev.poleward.domain.learner.Temper;
+import dev.poleward.domain.outlook.Curriculum;
 import dev.poleward.domain.outlook.RecordedDog;
 import dev.poleward.domain.programme.DrillOfStage;
 import dev.poleward.domain.programme.Programme;
@@ -63,6 +65,22 @@ public final class Trainee {
     reading.read(rep);
     clean += isClean ? 1 : 0;
     return isClean;
+  }
+
+  /** The dog's true chance of a clean rep, were it fresh. No trainer may know. */
+  double chanceWhenFresh(DrillOfStage drill) {
+    SimulatedDog twin = dog.dog().copy();
+    twin.restUntil(now);
+    return twin.chanceOfClean(Curriculum.task(drill.drill()));
+  }
+
+  /** The same for its next rep, in the mood that it will be in. */
+  double chance(DrillOfStage drill) {
+    Expected next =
+        dog.dog()
+            .copy()
+            .observed(Curriculum.task(drill.drill()), Outcome.CLEAN, true, now.plus(BETWEEN_REPS));
+    return next.entry() * next.through();
   }
 
   boolean isDrill(DrillOfStage drill) {
