@@ -1,6 +1,7 @@
 package dev.poleward.load;
 
 import dev.poleward.domain.judgement.SlipWatch;
+import dev.poleward.domain.programme.DefaultProgramme;
 import dev.poleward.domain.programme.MovingOnRule;
 import dev.poleward.load.figures.Arguments;
 import dev.poleward.load.figures.Report;
@@ -39,7 +40,7 @@ public final class ErrorRates {
   private ErrorRates(Arguments arguments) {
     dogs = arguments.whole("dogs", 20_000, RUNGS_OF_STAGE);
     seed = arguments.whole("seed", 1, 0);
-    TimeLimit.set(arguments.limit(2));
+    TimeLimit.set(arguments.limit(10));
     settings = arguments.settings();
   }
 
@@ -66,7 +67,7 @@ public final class ErrorRates {
     rules()
         .forEach(
             (name, rule) -> {
-              for (double share : new double[] {.5, .7, .8, .9, .95}) {
+              for (double share : new double[] {.5, .65, .7, .8, .9, .95}) {
                 movingOn(report, name, new WrongMoves(rule, share));
               }
             });
@@ -75,6 +76,7 @@ public final class ErrorRates {
 
   private static Map<String, MovingOnRule> rules() {
     Map<String, MovingOnRule> rules = new LinkedHashMap<>();
+    rules.put("of the default programme", ruleOfDefault());
     rules.put("sequential .9/.7, 10%/10%", MovingOnRule.USUAL);
     rules.put("sequential .9/.7, 5%/10%", new MovingOnRule.Sequential(.9, .7, .05, .1, 3, .05));
     rules.put("sequential .9/.7, 1%/10%", new MovingOnRule.Sequential(.9, .7, .01, .1, 3, .05));
@@ -173,13 +175,21 @@ public final class ErrorRates {
     double between = Slipping.atOnce(blocks, SOLID, dogs, seed).mean();
     slipping(report, "8 of 10, each ten looked at once", blocks, between);
     asOftenWrong(report, between);
-    SlipWatch usual = SlipWatch.USUAL;
+    asItIs(report, "usual", SlipWatch.USUAL);
+    asItIs(report, "default programme", SlipWatch.after(ruleOfDefault()));
+    report.print();
+  }
+
+  private static MovingOnRule ruleOfDefault() {
+    return DefaultProgramme.programme().inOrder().getFirst().terms().rule();
+  }
+
+  private void asItIs(Report report, String name, SlipWatch watch) {
     slipping(
         report,
-        "CUSUM, %d a miss, at %d (usual)".formatted(usual.missWorth(), usual.threshold()),
-        () -> new RisingWatch(usual),
-        usual.repsToAlarm(SOLID));
-    report.print();
+        "CUSUM, %d a miss, at %d (%s)".formatted(watch.missWorth(), watch.threshold(), name),
+        () -> new RisingWatch(watch),
+        watch.repsToAlarm(SOLID));
   }
 
   /**

@@ -6,7 +6,10 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class CusumTest {
 
@@ -74,6 +77,37 @@ class CusumTest {
             0., 0., .693147, .498991, .304835, .110679, 0., .693147, .498991, 1.192138, 1.885286,
             1.691130, 2.384277, 2.190121, 2.883268, 3.576415, 3.382259, 4.075406);
     assertThat(firstSound(cusum, values)).isEqualTo(13);
+  }
+
+  /**
+   * Montgomery's run lengths of a CUSUM that watches both ways, K = 0.5: 465 and 10.4 at H = 5, 168
+   * and 8.38 at H = 4, with nothing changed and with a mean that moved by one deviation [T], [M];
+   * more digits [R]. Simulated, seed 5; limits are three times the error of the mean.
+   */
+  @ParameterizedTest
+  @CsvSource({"5, 0, 465.4435", "5, 1, 10.37597", "4, 0, 167.6838", "4, 1, 8.383132"})
+  void valuesUntilTheSignalAreAsManyAsPublished(double threshold, double moved, double values) {
+    SplittableRandom random = new SplittableRandom(5);
+    Cusum cusum = new Cusum(.5, threshold);
+    int runs = moved == 0 ? 4_000 : 20_000;
+    double sum = 0;
+    double squares = 0;
+    for (int run = 0; run < runs; run++) {
+      CusumScore up = cusum.begun();
+      CusumScore down = cusum.begun();
+      while (!up.sounds() && !down.sounds()) {
+        double value = moved + random.nextGaussian();
+        up = up.with(value);
+        down = down.with(-value);
+      }
+      sum += up.values();
+      squares += (double) up.values() * up.values();
+    }
+    double mean = sum / runs;
+    double error = Math.sqrt((squares / runs - mean * mean) / runs);
+
+    assertThat(mean).isCloseTo(values, within(3 * error));
+    assertThat(error).isLessThan(values / 50);
   }
 
   private static int toFourDigits(double one, double other) {
