@@ -57,7 +57,7 @@ final class VerdictWords {
       return "Moved on from under what was followed before.";
     }
     // What holds of all handlings together need not hold of each.
-    String what = judgement.misfits().isEmpty() ? "Mastered" : "Passed as a whole, not with each";
+    String what = judgement.misfits().isEmpty() ? "Mastered" : "Passed as a whole";
     return "%s: %d of %d reps of the test were clean, and every handling at least once."
         .formatted(what, evidence.clean(), reps(evidence));
   }

@@ -85,7 +85,7 @@ class VerdictWordsTest {
             "Mastered: 9 of 9 reps of the test were clean, and every handling at least once.");
     assertThat(said(new MovingOnRule.Run(9, 3, 0.05), "rLrLrLrLrLrLRLLLLLLLL"))
         .isEqualTo(
-            "Passed as a whole, not with each: 9 of 9 reps of the test were clean, and every handling"
+            "Passed as a whole: 9 of 9 reps of the test were clean, and every handling"
                 + " at least once. Lags behind the rest: alongside with the dog on the right (1 of 7"
                 + " clean, the rest 14 of 14).");
   }
