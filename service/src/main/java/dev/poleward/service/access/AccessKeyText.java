@@ -35,7 +35,7 @@ public record AccessKeyText(String club, String keyId, String secret) {
 
   /** Whether that can be the id of a key: like other ids, but without underscores. */
   static boolean isKeyId(String text) {
-    return Ids.isId(text) && text.indexOf('_') < 0;
+    return Ids.isRecordedId(text) && text.indexOf('_') < 0;
   }
 
   /** Reads a key; empty when the text is none. */
@@ -53,7 +53,7 @@ public record AccessKeyText(String club, String keyId, String secret) {
             text.substring(BEGINS.length(), keyIdAt - 1),
             text.substring(keyIdAt, secretAt - 1),
             text.substring(secretAt));
-    return Ids.isId(read.club) && isKeyId(read.keyId) && isSecret(read.secret)
+    return Ids.isRecordedId(read.club) && isKeyId(read.keyId) && isSecret(read.secret)
         ? Optional.of(read)
         : Optional.empty();
   }

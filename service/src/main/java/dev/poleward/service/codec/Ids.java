@@ -1,6 +1,9 @@
 package dev.poleward.service.codec;
 
-/** What an id of a club, a dog, a rep, an event may look like: 1 to 64 of A-Z a-z 0-9 . _ ~ -. */
+/**
+ * What an id of a club, a dog, a rep, an event may look like: 1 to 64 of A-Z a-z 0-9 . _ ~ -, and
+ * neither of the steps {@code .} and {@code ..} that clients take out of paths.
+ */
 public final class Ids {
 
   private static final int LENGTH_MAX = 64;
@@ -9,6 +12,11 @@ public final class Ids {
 
   /** Whether a text is an id. Every request and every event asks for several. */
   public static boolean isId(String text) {
+    return isRecordedId(text) && !text.equals(".") && !text.equals("..");
+  }
+
+  /** Whether a text may be the id of something recorded: once the two steps could be. */
+  public static boolean isRecordedId(String text) {
     if (text.isEmpty() || text.length() > LENGTH_MAX) {
       return false;
     }

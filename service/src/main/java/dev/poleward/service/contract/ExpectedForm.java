@@ -14,8 +14,8 @@ final class ExpectedForm {
 
   private static final Map<String, String> PATTERNS =
       Map.of(
-          "^[A-Za-z0-9._~-]{1,64}$",
-          "must be 1 to 64 of the characters A-Z a-z 0-9 . _ ~ -",
+          "^(?!\\.{1,2}$)[A-Za-z0-9._~-]{1,64}$",
+          "must be 1 to 64 of the characters A-Z a-z 0-9 . _ ~ -, and not . or ..",
           "^[A-Za-z0-9.~-]{1,64}$",
           "must be 1 to 64 of the characters A-Z a-z 0-9 . ~ -",
           "^(([1-57-9]|1[0-2]):(00|30)|6:30)$",

@@ -4,12 +4,14 @@ import com.networknt.schema.regex.JDKRegularExpressionFactory;
 import com.networknt.schema.regex.RegularExpression;
 import com.networknt.schema.regex.RegularExpressionFactory;
 import java.util.BitSet;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
  * Compiles the patterns of the contract. Most are a set of ASCII characters and how many of them
- * there may be, as for ids; those are matched by a table, at a tenth of the cost.
+ * there may be, for ids without the two words that paths know; those are matched by a table, at a
+ * tenth of the cost.
  */
 final class Patterns implements RegularExpressionFactory {
 
@@ -20,7 +22,11 @@ final class Patterns implements RegularExpressionFactory {
   private static final int CHARACTERS_MAX = 1_024;
 
   private static final Pattern SPAN =
-      Pattern.compile("\\^\\[([A-Za-z0-9._~-]+)]\\{(\\d{1,4}),(\\d{1,4})}\\$");
+      Pattern.compile(
+          "\\^(\\(\\?!\\\\\\.\\{1,2}\\$\\))?\\[([A-Za-z0-9._~-]+)]\\{(\\d{1,4}),(\\d{1,4})}\\$");
+
+  /** What clients take out of paths. */
+  private static final Set<String> STEPS_OF_PATHS = Set.of(".", "..");
 
   @Override
   public RegularExpression getRegularExpression(String regex) {
@@ -31,9 +37,10 @@ final class Patterns implements RegularExpressionFactory {
       return value -> value.length() <= CHARACTERS_MAX && slow.matches(value);
     }
     return new Span(
-        characters(span.group(1)),
-        Integer.parseInt(span.group(2)),
-        Integer.parseInt(span.group(3)));
+        characters(span.group(2)),
+        Integer.parseInt(span.group(3)),
+        Integer.parseInt(span.group(4)),
+        span.group(1) == null ? Set.of() : STEPS_OF_PATHS);
   }
 
   /** The characters of a class: singly, or from one to another with a hyphen between. */
@@ -49,12 +56,13 @@ final class Patterns implements RegularExpressionFactory {
     return characters;
   }
 
-  /** So many of these characters and nothing else. */
-  private record Span(BitSet characters, int least, int most) implements RegularExpression {
+  /** So many of these characters and nothing else, but for some words. */
+  private record Span(BitSet characters, int least, int most, Set<String> not)
+      implements RegularExpression {
 
     @Override
     public boolean matches(String value) {
-      if (value.length() < least || value.length() > most) {
+      if (value.length() < least || value.length() > most || not.contains(value)) {
         return false;
       }
       for (int i = 0; i < value.length(); i++) {

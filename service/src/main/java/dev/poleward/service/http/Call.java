@@ -65,7 +65,8 @@ final class Call {
         .forEach(
             (name, value) -> {
               if (!Ids.isId(value)) {
-                faults.add(new Fault(name, "must be 1 to 64 of A-Z a-z 0-9 . _ ~ -"));
+                faults.add(
+                    new Fault(name, "must be 1 to 64 of A-Z a-z 0-9 . _ ~ -, and not . or .."));
               }
             });
     String query = request.query();

@@ -38,7 +38,7 @@ final class Cursors {
     try {
       Instant time = Instant.parse(cursor.substring(0, Math.max(0, space)));
       String id = cursor.substring(space + 1);
-      if (time.isAfter(EARLIEST) && time.isBefore(LATEST) && Ids.isId(id)) {
+      if (time.isAfter(EARLIEST) && time.isBefore(LATEST) && Ids.isRecordedId(id)) {
         return new Moment(time, id);
       }
     } catch (DateTimeException e) {
@@ -50,7 +50,7 @@ final class Cursors {
   /** The id in the cursor; empty at the beginning, and when the cursor is none of ours. */
   static String id(Parameters parameters) {
     String cursor = parameters.cursor();
-    if (cursor != null && !Ids.isId(cursor)) {
+    if (cursor != null && !Ids.isRecordedId(cursor)) {
       parameters.refuseCursor();
     }
     return cursor == null ? "" : cursor;

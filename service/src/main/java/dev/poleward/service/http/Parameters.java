@@ -108,7 +108,7 @@ final class Parameters {
     if (text == null || Ids.isId(text)) {
       return text;
     }
-    faults.add(new Fault(name, "must be 1 to 64 of A-Z a-z 0-9 . _ ~ -"));
+    faults.add(new Fault(name, "must be 1 to 64 of A-Z a-z 0-9 . _ ~ -, and not . or .."));
     return null;
   }
 

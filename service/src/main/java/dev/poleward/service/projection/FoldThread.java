@@ -185,7 +185,7 @@ final class FoldThread implements Runnable {
    */
   private @Nullable TrainingEvent understood(Recorded recorded) {
     Entry entry = recorded.entry();
-    if (!Ids.isId(entry.club()) || !Ids.isId(entry.envelope().id())) {
+    if (!Ids.isRecordedId(entry.club()) || !Ids.isRecordedId(entry.envelope().id())) {
       passOver(recorded, "its club or id is no id");
       return null;
     }

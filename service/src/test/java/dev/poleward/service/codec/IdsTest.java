@@ -8,7 +8,7 @@ import org.junit.jupiter.api.Test;
 /** Ids are what the contract's pattern says. */
 class IdsTest {
 
-  private static final Pattern CONTRACT = Pattern.compile("[A-Za-z0-9._~-]{1,64}");
+  private static final Pattern CONTRACT = Pattern.compile("(?!\\.{1,2}$)[A-Za-z0-9._~-]{1,64}");
 
   @Test
   void everyCharacterIsTakenOrRefusedAsTheContractSays() {
@@ -16,8 +16,17 @@ class IdsTest {
       String text = String.valueOf((char) each);
 
       assertThat(Ids.isId(text)).as("U+%04X", each).isEqualTo(CONTRACT.matcher(text).matches());
-      assertThat(Ids.isId("a" + text + "b")).isEqualTo(Ids.isId(text));
+      assertThat(Ids.isId("a" + text + "b")).isEqualTo(Ids.isRecordedId(text));
     }
+  }
+
+  @Test
+  void stepsOfAPathAreNone() {
+    assertThat(Ids.isId(".")).isFalse();
+    assertThat(Ids.isId("..")).isFalse();
+    assertThat(Ids.isId("...")).isTrue();
+    assertThat(Ids.isId(".a")).isTrue();
+    assertThat(Ids.isRecordedId("..")).isTrue();
   }
 
   @Test

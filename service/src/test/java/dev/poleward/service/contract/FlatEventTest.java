@@ -76,7 +76,7 @@ class FlatEventTest {
                         + "'setup':{'poles':4,'spacing':0.6,'leadIn':'jump'},'rewards':[{'kind':'pat','at':'exit'}],"
                         + "'type':'rep.logged.v1','data':{},'recordedtime':'2026-05-04T18:02:11Z','a/b':1}")))
         .containsExactlyInAnyOrder(
-            "/id must be 1 to 64 of the characters A-Z a-z 0-9 . _ ~ -",
+            "/id must be 1 to 64 of the characters A-Z a-z 0-9 . _ ~ -, and not . or ..",
             "/time must be a time that exists, RFC 3339 with an offset, as in 2026-05-04T18:02:11+01:00",
             "/source must be 1 to 1024 characters long",
             "/rep must be text",

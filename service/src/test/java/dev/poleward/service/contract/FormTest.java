@@ -35,7 +35,7 @@ class FormTest {
         "'angle':180                                  | /data/angle           | must lie between -180 and 180, both excluded: straight back through the poles has no side",
         "'angle':'45'                                 | /data/angle           | must be a number",
         "'clock':'6:00'                               | /data/clock           | must be a clock position on a whole or half hour, as in 1:30; 6:00 has no side",
-        "'handler':'a b'                              | /data/handler         | must be 1 to 64 of the characters A-Z a-z 0-9 . _ ~ -",
+        "'handler':'a b'                              | /data/handler         | must be 1 to 64 of the characters A-Z a-z 0-9 . _ ~ -, and not . or ..",
         "'handlerAt':''                               | /data/handlerAt       | must be 1 to 64 characters long",
         "'lateralDistance':-0.1                       | /data/lateralDistance | must lie between 0 and 50",
         "'rewards':{}                                 | /data/rewards         | must be a list",

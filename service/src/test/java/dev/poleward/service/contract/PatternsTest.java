@@ -17,6 +17,7 @@ class PatternsTest {
   @ValueSource(
       strings = {
         "^[A-Za-z0-9._~-]{1,64}$",
+        "^(?!\\.{1,2}$)[A-Za-z0-9._~-]{1,64}$",
         "^[A-Za-z0-9.~-]{1,64}$",
         "^[a-z0-9]{1,20}$",
         "^[A-Za-z][A-Za-z0-9]{0,63}$",
@@ -25,6 +26,10 @@ class PatternsTest {
   void matchTheSame(String pattern) {
     RegularExpression quick = new Patterns().getRegularExpression(pattern);
     Pattern slow = Pattern.compile(pattern.replace("$", "\\z"));
+
+    for (String dots : List.of(".", "..", "...", ".a", "..a", "a.", "a..")) {
+      assertThat(quick.matches(dots)).as(dots).isEqualTo(slow.matcher(dots).find());
+    }
 
     for (char each = 0; each < 0x180; each++) {
       for (String end : ENDS) {

@@ -71,6 +71,16 @@ class RulesTest {
   }
 
   @Test
+  void stepsOfAPathAreNoIds() {
+    assertThat(faults(event("dog.registered.v1", "{'dog':'..','callName':'Dots'}")))
+        .containsExactly(
+            new Fault(
+                "/data/dog",
+                "must be 1 to 64 of the characters A-Z a-z 0-9 . _ ~ -, and not . or .."));
+    assertThat(faults(event("dog.registered.v1", "{'dog':'...','callName':'Dots'}"))).isEmpty();
+  }
+
+  @Test
   void drills() {
     String homework =
         "{'dog':'d','due':'2026-05-04','drills':[{'reps':1},{'angle':10,'clock':'12:00'}]}";

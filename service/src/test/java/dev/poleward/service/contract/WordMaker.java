@@ -41,6 +41,10 @@ final class WordMaker {
     if (format.startsWith("uri")) {
       return pick(List.of("urn:poleward:made", "https://made.example/a?b=c#d", "x:/y"));
     }
+    if (pattern.startsWith("^(?!")) {
+      String id = id(true);
+      return id.equals(".") ? "a" : id;
+    }
     if (pattern.startsWith("^[A-Za-z0-9.")) {
       return id(pattern.contains("_"));
     }
