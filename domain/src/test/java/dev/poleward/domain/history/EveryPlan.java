@@ -12,6 +12,7 @@ import dev.poleward.domain.judgement.DogStanding;
 import dev.poleward.domain.judgement.StageRewards;
 import dev.poleward.domain.judgement.StandingHistory;
 import dev.poleward.domain.judgement.StandingReading;
+import dev.poleward.domain.layout.EntrySide;
 import dev.poleward.domain.layout.Setup;
 import dev.poleward.domain.planning.CleanForecast;
 import dev.poleward.domain.planning.Limits;
@@ -37,7 +38,6 @@ import dev.poleward.domain.running.RunningQuestion;
 import dev.poleward.domain.running.SwungPoles;
 import dev.poleward.domain.running.Wanted;
 import java.time.Instant;
-import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
@@ -102,6 +102,7 @@ final class EveryPlan {
   private SessionPlan ask(
       String dog, DogRecord known, List<PlacedRep> reps, StandingReading reading) {
     List<SessionPlan> plans = new ArrayList<>();
+    String animal = placement.identity().of(known.registered().standing().event().dog());
     RewardSteps steps = RewardSteps.of(reading, reps);
     List<StageRewards> stages = StageRewards.of(reading, reps);
     answers.put(
@@ -110,15 +111,10 @@ final class EveryPlan {
     for (Instant at : PlanQuestions.TIMES) {
       DogStanding standing = reading.standing(at);
       CleanForecast forecast = CleanForecast.of(reps, at);
-      Trained trained =
-          Trained.of(
-              placement.identity().of(known.registered().standing().event().dog()),
-              reps,
-              placement,
-              standing.slips(),
-              at);
       for (Conditions day : PlanQuestions.DAYS) {
-        CarePermit permit = CareReview.of(known, trained, care(day, at));
+        CareQuestion care = care(day, at);
+        Trained trained = Trained.of(animal, reps, placement, standing.slips(), care.end());
+        CarePermit permit = CareReview.of(known, trained, care);
         SessionPlan plan =
             Planner.plan(
                 standing,
@@ -136,17 +132,17 @@ final class EveryPlan {
   }
 
   private static SessionAhead ahead(SessionPlan plan, Conditions day) {
-    return new SessionAhead(
-        plan.poles(),
-        plan.blocks().stream().anyMatch(block -> block.drill().drill().rung().size() > 0),
-        day.temperature() != null);
+    boolean turned =
+        plan.blocks().stream()
+            .anyMatch(block -> block.drill().drill().rung().side() != EntrySide.BOTH);
+    return new SessionAhead(plan.poles(), turned, day.temperature() != null);
   }
 
   private CareQuestion care(Conditions day, Instant at) {
     Map<String, Object> said = registry.club().map(ClubRecord::careLimits).orElse(Map.of());
     ZoneId zone =
         registry.club().<ZoneId>map(club -> ZoneId.of(club.timeZone())).orElse(ZoneOffset.UTC);
-    return new CareQuestion(CareLimits.of(said), day, LocalDate.ofInstant(at, zone), zone);
+    return new CareQuestion(CareLimits.of(said), day, at.atZone(zone).toLocalDate(), zone);
   }
 
   private void askOfPlan(String plan) {
