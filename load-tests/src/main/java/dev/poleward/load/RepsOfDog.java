@@ -7,11 +7,13 @@ import dev.poleward.load.figures.TimeLimit;
 import dev.poleward.load.node.Node;
 import dev.poleward.load.node.ScratchFolder;
 import dev.poleward.load.training.ClubHistory;
+import dev.poleward.load.training.OtherDogs;
 import dev.poleward.load.training.Sending;
 import dev.poleward.load.training.Session;
 import dev.poleward.load.wire.ClubClient;
 import dev.poleward.load.wire.ServerTime;
 import java.io.IOException;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.SplittableRandom;
@@ -21,6 +23,8 @@ import java.util.UUID;
  * All reps of a dog with a long record, each placed by the setup that stood and by its corrections:
  * as the first read after something new in the club, and as a read of what is known already; and
  * what is made of them: the curve, the progress, care, and plans, which are recorded each time.
+ * Other dogs of the club, if it has some, are looked at for what is expected of this one: read for
+ * the first time in a process, and after news that concern one of them or all.
  */
 public final class RepsOfDog {
 
@@ -42,6 +46,10 @@ public final class RepsOfDog {
   private interface Read {
     void once(ClubClient client) throws IOException;
   }
+
+  private static final Read OF_PROGRESS = some -> some.get(PROGRESS).orThrow();
+  private static final Read OF_PLAN =
+      some -> some.post(PLANS, "{\"id\":\"%s\"}".formatted(UUID.randomUUID())).orThrow();
 
   private final Node node;
   private final ClubClient client;
@@ -72,6 +80,8 @@ public final class RepsOfDog {
     int percent = arguments.whole("correctedPercent", 1, 0);
     int warmUps = arguments.whole("warmUps", 300, 0);
     int repetitions = arguments.whole("repetitions", 100, 1);
+    int others = arguments.whole("others", 0, 0);
+    int othersReps = arguments.whole("othersReps", 1_000, 10);
     int remembered = arguments.whole("rememberedRepetitions", 5_000, 1);
     TimeLimit.set(arguments.limit(30));
     boolean keep = arguments.keep();
@@ -84,11 +94,24 @@ public final class RepsOfDog {
       node.awaitReady();
       String club = "saltmarsh";
       String accessKey = ClubClient.register(node.port(), node.hostKey(), club);
+      Session other;
       try (ClubClient client = new ClubClient(node.port(), club, accessKey)) {
         fill(client, sessions, new ClubHistory.Shape(1, reps, percent, percent));
-        RepsOfDog program =
-            new RepsOfDog(node, client, sessionOfAnother(client), repetitions, remembered, report);
+        fillOthers(client, others, othersReps);
+        other = sessionOfAnother(client);
+        RepsOfDog program = new RepsOfDog(node, client, other, repetitions, remembered, report);
         program.measure(warmUps);
+        if (others > 0) {
+          program.measureNewsOfOthers();
+        }
+      }
+      node.stop();
+      node.startAgain();
+      node.awaitReady();
+      try (ClubClient client = new ClubClient(node.port(), club, accessKey)) {
+        RepsOfDog program = new RepsOfDog(node, client, other, 1, 1, report);
+        program.timed("progress, the first of a process", PROGRESS_ROUTE, 1, OF_PROGRESS);
+        program.timed("plan, the first of a process", PLANS_ROUTE, 1, OF_PLAN);
       }
       report.print();
       scratch.wentWell();
@@ -99,6 +122,13 @@ public final class RepsOfDog {
       throws IOException {
     client.sendAll(new ClubHistory(1, shape).nextSessions(sessions), 500);
     Report.note("%d reps stand", client.all(LIST, "reps").size());
+  }
+
+  private static void fillOthers(ClubClient client, int others, int reps) throws IOException {
+    OtherDogs dogs = new OtherDogs(3, reps, Instant.now().minus(Duration.ofDays(2)));
+    for (int i = 0; i < others; i++) {
+      client.sendAll(dogs.all(i), 500);
+    }
   }
 
   private static Session sessionOfAnother(ClubClient client) throws IOException {
@@ -114,9 +144,9 @@ public final class RepsOfDog {
     Read page = some -> some.get(LIST).orThrow();
     Read all = some -> some.all(LIST, "reps");
     Read curve = some -> some.get(CURVE).orThrow();
-    Read progress = some -> some.get(PROGRESS).orThrow();
+    Read progress = OF_PROGRESS;
     Read care = some -> some.get(CARE).orThrow();
-    Read plan = some -> some.post(PLANS, "{\"id\":\"%s\"}".formatted(UUID.randomUUID())).orThrow();
+    Read plan = OF_PLAN;
     Read bare = some -> some.getPath(BARE).orThrow();
     for (int i = 0; i < warmUps; i++) {
       somethingNew();
@@ -150,11 +180,40 @@ public final class RepsOfDog {
     client.send(rep.body()).orThrow();
   }
 
+  /** Reps of one of them, the day before, from a phone that was away; and what concerns all. */
+  private void measureNewsOfOthers() throws IOException {
+    Instant yesterday = Instant.now().minus(Duration.ofDays(1));
+    Session late = new Session(new SplittableRandom(4), OtherDogs.name(0), yesterday);
+    client.sendAll(List.of(late.opened(), late.setup()), 10);
+    afterNews(
+        "progress, after a late rep of one other",
+        PROGRESS_ROUTE,
+        () -> client.send(late.rep().body()).orThrow(),
+        OF_PROGRESS);
+    afterNews(
+        "progress, after a handler was registered", PROGRESS_ROUTE, this::handler, OF_PROGRESS);
+  }
+
+  private void handler() throws IOException {
+    String id = UUID.randomUUID().toString();
+    String data = "{\"handler\":\"%s\",\"name\":\"Robin\"}".formatted(id);
+    client.send(new Sending(id, "handler.registered.v1", Instant.now(), data).body()).orThrow();
+  }
+
+  /** Something that happens before each read. */
+  private interface News {
+    void come() throws IOException;
+  }
+
   private void afterNews(String what, String route, Read read) throws IOException {
+    afterNews(what, route, this::somethingNew, read);
+  }
+
+  private void afterNews(String what, String route, News news, Read read) throws IOException {
     Latencies latencies = new Latencies();
     ServerTime before = ServerTime.now(node.port(), route);
     for (int i = 0; i < repetitions; i++) {
-      somethingNew();
+      news.come();
       time(read, latencies);
     }
     report(what, latencies, route, before);

@@ -12,11 +12,11 @@ import java.util.Optional;
  * Where a dog stands in its programme.
  *
  * @param stages in the order in which they can be gone through
- * @param retention how it forgets what it knew
+ * @param forgetting how it forgets what it knew
  * @param agedTo until when days without practice were counted
  */
 public record DogStanding(
-    Programme programme, List<StageStanding> stages, Retention retention, Instant agedTo) {
+    Programme programme, List<StageStanding> stages, Forgetting forgetting, Instant agedTo) {
 
   /** Keeps the stages from changing. */
   public DogStanding {

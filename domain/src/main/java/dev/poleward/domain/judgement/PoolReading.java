@@ -143,7 +143,6 @@ final class PoolReading {
     RungJudgement judgement = judgement();
     Instant dueOn = dueOn(dueAfterDays);
     DrillState state = state(judgement.standing(), dueOn, agedTo);
-    Slip slip = judgement.slip();
     List<DrillStanding> drills =
         pool.drills().stream().map(drill -> standing(drill, state)).toList();
     return new PoolStanding(
@@ -156,7 +155,13 @@ final class PoolReading {
         movedOn,
         practised,
         dueOn,
-        slip == null ? null : times.get(slip.since()));
+        slippedSince());
+  }
+
+  /** When the slip began that still stands; null without one. */
+  @Nullable Instant slippedSince() {
+    Slip slip = judgement().slip();
+    return slip == null ? null : times.get(slip.since());
   }
 
   private DrillStanding standing(Drill drill, DrillState state) {

@@ -2,28 +2,33 @@ package dev.poleward.domain.judgement;
 
 import java.util.List;
 
-/** The log of what is likely of a dog's returns, over the two numbers of a {@link Retention}. */
-record RetentionHill(List<Return> returns, RetentionPrior prior) implements Hill {
+/**
+ * The log of what is likely of a dog's returns, over the two numbers of a {@link Retention}.
+ *
+ * @param expected of the dog before its returns
+ */
+record RetentionHill(List<Return> returns, Retention expected) implements Hill {
 
   /** A share of 1 to a hundred digits, either way. */
   private static final double FARTHEST = 250;
 
   Place top() {
-    return Climb.from(this, prior.logitAtOnce(), prior.fall(), FARTHEST);
+    return Climb.from(this, expected.logitAtOnce(), expected.fall(), FARTHEST);
   }
 
   @Override
   public Place at(double x, double y) {
-    double ofAtOnce = 1 / (prior.deviationAtOnce() * prior.deviationAtOnce());
-    double ofFall = 1 / (prior.deviationOfFall() * prior.deviationOfFall());
-    double overAtOnce = x - prior.logitAtOnce();
-    double overFall = y - prior.fall();
-    double height = -(ofAtOnce * overAtOnce * overAtOnce + ofFall * overFall * overFall) / 2;
-    double byX = -ofAtOnce * overAtOnce;
-    double byY = -ofFall * overFall;
-    double byXX = -ofAtOnce;
-    double byXY = 0;
-    double byYY = -ofFall;
+    double det =
+        expected.varianceAtOnce() * expected.varianceOfFall()
+            - expected.covariance() * expected.covariance();
+    double byXX = -expected.varianceOfFall() / det;
+    double byXY = expected.covariance() / det;
+    double byYY = -expected.varianceAtOnce() / det;
+    double overAtOnce = x - expected.logitAtOnce();
+    double overFall = y - expected.fall();
+    double byX = byXX * overAtOnce + byXY * overFall;
+    double byY = byXY * overAtOnce + byYY * overFall;
+    double height = (byX * overAtOnce + byY * overFall) / 2;
     for (Return each : returns) {
       double time = StrictMath.log1p(each.daysAway());
       double logit = x - y * time;

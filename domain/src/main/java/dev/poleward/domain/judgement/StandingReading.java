@@ -14,6 +14,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -30,7 +31,7 @@ public final class StandingReading {
   /** Ids of stages before the one where the dog was said to start. */
   private final Set<String> passedOver;
 
-  private final List<Return> returns = new ArrayList<>();
+  private final List<TimedReturn> returns = new ArrayList<>();
 
   private StandingReading(Programme programme, @Nullable String startStage) {
     this.syllabus = Syllabus.of(programme);
@@ -152,7 +153,7 @@ public final class StandingReading {
     PoolReading pool = pools.get(place);
     double away = pool.daysAway(time);
     if (pool.isSolid() && away >= Returns.DAYS_AWAY_MIN) {
-      returns.add(new Return(away, clean, 1));
+      returns.add(new TimedReturn(time, new Return(away, clean, 1)));
     }
     pool.ran(drill.drill(), clean, time);
     syllabus.keptBy(place).forEach(each -> pools.get(each).practised(time));
@@ -172,7 +173,7 @@ public final class StandingReading {
   }
 
   /** First reps of what was solid after days without it, as they came. */
-  public List<Return> returns() {
+  public List<TimedReturn> returns() {
     return List.copyOf(returns);
   }
 
@@ -180,14 +181,11 @@ public final class StandingReading {
    * Where the dog stands.
    *
    * @param agedTo until when days without practice are counted
-   * @param expected how dogs of its kind forget
+   * @param club how its club forgets, as {@link ExpectedRetention} tells it
    */
-  public DogStanding standing(Instant agedTo, RetentionPrior expected) {
-    Retention retention = Retention.fitted(Returns.latest(returns), expected);
-    double dueAfter =
-        Math.min(
-            Returns.DUE_DAYS_MAX,
-            retention.dueAfterDays(programme().cleanFloor()).orElse(Returns.DUE_DAYS_MAX));
+  public DogStanding standing(Instant agedTo, ClubRetention club) {
+    Forgetting forgetting = Forgetting.of(returns, club, programme().cleanFloor());
+    double dueAfter = forgetting.dueAfterDays();
     Set<String> done = done();
     List<StageStanding> stages = new ArrayList<>();
     for (Stage stage : programme().inOrder()) {
@@ -201,12 +199,16 @@ public final class StandingReading {
               waitsFor,
               poolsOf(stage).stream().map(p -> p.standing(over, dueAfter, agedTo)).toList()));
     }
-    return new DogStanding(programme(), stages, retention, agedTo);
+    return new DogStanding(programme(), stages, forgetting, agedTo);
   }
 
-  /** Where the dog stands, were it like any dog where forgetting is concerned. */
-  public DogStanding standing(Instant agedTo) {
-    return standing(agedTo, RetentionPrior.USUAL);
+  /** When each slip began that still stands, in the programme's order. */
+  public List<Instant> slips() {
+    return programme().inOrder().stream()
+        .flatMap(stage -> poolsOf(stage).stream())
+        .map(PoolReading::slippedSince)
+        .filter(Objects::nonNull)
+        .toList();
   }
 
   private static StageState state(Stage stage, Set<String> done, List<String> waitsFor) {

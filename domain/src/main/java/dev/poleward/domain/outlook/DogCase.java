@@ -2,6 +2,7 @@ package dev.poleward.domain.outlook;
 
 import dev.poleward.domain.event.DogEvent.DogCleared;
 import dev.poleward.domain.event.DogEvent.DogRested;
+import dev.poleward.domain.judgement.ExpectedRetention;
 import dev.poleward.domain.judgement.StandingHistory;
 import dev.poleward.domain.programme.ProgrammesFollowed;
 import dev.poleward.domain.record.DogRecord;
@@ -19,10 +20,15 @@ import org.jspecify.annotations.Nullable;
  * @param dog its id after merges
  * @param reps ascending by (time, id)
  * @param standing where its reps led to, under what it followed when
+ * @param retention how it is expected to forget
  * @param rested its latest rest, if no clearance came after it
  */
 public record DogCase(
-    String dog, List<PlacedRep> reps, StandingHistory standing, @Nullable Fact<DogRested> rested) {
+    String dog,
+    List<PlacedRep> reps,
+    StandingHistory standing,
+    ExpectedRetention retention,
+    @Nullable Fact<DogRested> rested) {
 
   /** Keeps the reps from changing. */
   public DogCase {
@@ -35,12 +41,17 @@ public record DogCase(
    * @param until what it follows then is what the answer is about; null for the latest
    */
   public static DogCase of(
-      DogRecord known, Registry registry, List<PlacedRep> reps, @Nullable Instant until) {
+      DogRecord known,
+      Registry registry,
+      List<PlacedRep> reps,
+      @Nullable Instant until,
+      ExpectedRetention retention) {
     String dog = registry.identity().of(known.registered().standing().event().dog());
     return new DogCase(
         dog,
         reps,
         StandingHistory.of(reps, ProgrammesFollowed.of(dog, registry), until),
+        retention,
         resting(known.rested(), known.cleared()));
   }
 

@@ -73,7 +73,12 @@ public final class LookingAhead {
     Programme programme = dog.standing().reading().programme();
     FittedLearner learner = FittedLearner.of(dog.reps(), club);
     Curriculum curriculum = Curriculum.of(programme);
-    Notebook notebook = Notebook.of(curriculum, dog.standing().reading().standing(asked.agedTo()));
+    Notebook notebook =
+        Notebook.of(
+            curriculum,
+            dog.standing()
+                .reading()
+                .standing(asked.agedTo(), dog.retention().of(dog.dog(), asked.agedTo())));
     LocalDate from = dog.trainsFrom(asked.today());
     Instant begin = begin(from);
     List<SimulatedDog> twins =

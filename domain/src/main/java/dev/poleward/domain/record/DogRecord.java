@@ -33,6 +33,11 @@ public record DogRecord(
     @Nullable Fact<DogCleared> cleared,
     @Nullable Fact<ProgrammeAssigned> programme) {
 
+  /** Whether it trains here without being of the club. */
+  public boolean isGuest() {
+    return Boolean.TRUE.equals(traits.guest());
+  }
+
   /** What an amendment leaves of a dog's traits; to be called in ascending order. */
   static DogTraits corrected(DogTraits before, DogAmended amended) {
     DogTraits changed = amended.traits();

@@ -66,7 +66,7 @@ public record DogGlance(
         StandingHistory.of(
                 reps, ProgrammesFollowed.of(dog, sources.registry()), sources.span().last())
             .reading()
-            .standing(sources.span().end());
+            .standing(sources.span().end(), sources.retention().of(dog, sources.span().end()));
     Optional<StageStanding> current = standing.current();
     CarePermit permit = CareReview.of(known, sources.trained(dog, reps, standing.slips()), care);
     LocalDate last = reps.isEmpty() ? null : sources.span().day(reps.getLast().moment().time());
@@ -93,7 +93,7 @@ public record DogGlance(
 
   /** Whether it trains here without being of the club. */
   public boolean isGuest() {
-    return Boolean.TRUE.equals(known.traits().guest());
+    return known.isGuest();
   }
 
   /** Whether it was not trained for so many days, or never. */

@@ -53,7 +53,7 @@ final class DogPages {
     List<PlacedRep> within = reps.stream().filter(rep -> span.has(rep.moment().time())).toList();
     ProgrammesFollowed followed = ProgrammesFollowed.of(dog, registry);
     StandingHistory history = StandingHistory.of(reps, followed, span.last());
-    StandingAt end = StandingAt.of(history, span.end());
+    StandingAt end = StandingAt.of(history, span.end(), sources.retention().of(dog, span.end()));
     List<Fact<TrialRun>> trials =
         registry.aims(dog, TrialRun.class).stream().filter(t -> span.has(t.time())).toList();
     Season season = Season.of(reps, trials, end.standing(), span);
@@ -72,7 +72,8 @@ final class DogPages {
         attended,
         tally,
         season,
-        StandingAt.before(span.begin(), before, followed),
+        StandingAt.before(
+            span.begin(), before, followed, sources.retention().of(dog, span.begin())),
         end,
         SideComparison.of(season.after()),
         WorkedRung.of(history.reading(), end.standing(), reps, span),

@@ -1,8 +1,8 @@
 package dev.poleward.domain.report;
 
-import dev.poleward.domain.record.DogRecord;
 import dev.poleward.domain.record.EntityKind;
 import dev.poleward.domain.record.Facts;
+import dev.poleward.domain.record.KnownDog;
 import dev.poleward.domain.record.Registry;
 import java.util.List;
 import java.util.Optional;
@@ -52,20 +52,16 @@ public record Overview(
    */
   public static Overview of(ReportSources sources, String after, int limit) {
     Registry registry = sources.registry();
-    List<Known> known =
-        ids(sources.facts(), EntityKind.DOG, after)
-            .filter(id -> registry.identity().of(id).equals(id))
-            .flatMap(id -> registry.dog(id).map(dog -> new Known(id, dog)).stream())
-            .limit(limit + 1L)
-            .toList();
+    List<KnownDog> known =
+        KnownDog.ofClub(sources.facts(), registry, after).limit(limit + 1L).toList();
     List<DogGlance> glances =
         known.stream()
             .limit(limit)
-            .map(each -> DogGlance.of(each.id(), each.dog(), sources))
+            .map(each -> DogGlance.of(each.dog(), each.record(), sources))
             .toList();
     List<DogGlance> dogs = glances.stream().filter(Predicate.not(DogGlance::isGuest)).toList();
     List<ClassGlance> classes =
-        ids(sources.facts(), EntityKind.CLASS, "")
+        classes(sources.facts())
             .flatMap(id -> registry.group(id).stream())
             .map(group -> new ClassGlance(group.formed(), group.members().size()))
             .limit(CLASSES_MAX + 1L)
@@ -76,17 +72,15 @@ public record Overview(
         StageCount.of(dogs),
         classes.stream().limit(CLASSES_MAX).toList(),
         classes.size() > CLASSES_MAX,
-        known.size() > limit ? Optional.of(known.get(limit - 1).id()) : Optional.empty());
+        known.size() > limit ? Optional.of(known.get(limit - 1).dog()) : Optional.empty());
   }
 
-  private record Known(String id, DogRecord dog) {}
-
-  /** Ids that were ever announced, ascending, read in portions. */
-  private static Stream<String> ids(Facts facts, EntityKind kind, String after) {
+  /** Ids of classes that were ever announced, ascending, read in portions. */
+  private static Stream<String> classes(Facts facts) {
     return Stream.iterate(
-            facts.announced(kind, after, PAGE),
+            facts.announced(EntityKind.CLASS, "", PAGE),
             page -> !page.isEmpty(),
-            page -> facts.announced(kind, page.getLast(), PAGE))
+            page -> facts.announced(EntityKind.CLASS, page.getLast(), PAGE))
         .flatMap(List::stream);
   }
 }

@@ -4,6 +4,7 @@ import dev.poleward.domain.care.CareLimits;
 import dev.poleward.domain.care.CareQuestion;
 import dev.poleward.domain.care.Conditions;
 import dev.poleward.domain.care.Trained;
+import dev.poleward.domain.judgement.ExpectedRetention;
 import dev.poleward.domain.pace.ClubTimings;
 import dev.poleward.domain.record.DaySpan;
 import dev.poleward.domain.record.Facts;
@@ -24,6 +25,7 @@ import org.jspecify.annotations.Nullable;
  * @param registry in that view
  * @param limits of the club, for care
  * @param repsOf the reps of a dog in that view, ascending by (time, id)
+ * @param retention how its dogs are expected to forget
  * @param timings of the club, as care looks at them
  */
 public record ReportSources(
@@ -33,6 +35,7 @@ public record ReportSources(
     DaySpan span,
     CareLimits limits,
     Function<String, List<PlacedRep>> repsOf,
+    ExpectedRetention retention,
     ClubTimings timings) {
 
   /** The same with the timings that care looks at, read once for all dogs. */
@@ -42,8 +45,17 @@ public record ReportSources(
       Registry registry,
       DaySpan span,
       CareLimits limits,
-      Function<String, List<PlacedRep>> repsOf) {
-    this(facts, placement, registry, span, limits, repsOf, Trained.timings(placement, span.end()));
+      Function<String, List<PlacedRep>> repsOf,
+      ExpectedRetention retention) {
+    this(
+        facts,
+        placement,
+        registry,
+        span,
+        limits,
+        repsOf,
+        retention,
+        Trained.timings(placement, span.end()));
   }
 
   /**

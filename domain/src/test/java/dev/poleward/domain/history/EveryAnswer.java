@@ -6,9 +6,12 @@ import dev.poleward.domain.care.CareReview;
 import dev.poleward.domain.care.Trained;
 import dev.poleward.domain.event.AimEvent.TrialRun;
 import dev.poleward.domain.event.TrainingEvent;
+import dev.poleward.domain.judgement.ClubForgetting;
 import dev.poleward.domain.judgement.DogStanding;
 import dev.poleward.domain.judgement.DrillCounts;
+import dev.poleward.domain.judgement.ExpectedRetention;
 import dev.poleward.domain.judgement.FaultReview;
+import dev.poleward.domain.judgement.RecordedReturns;
 import dev.poleward.domain.judgement.StandingHistory;
 import dev.poleward.domain.mastery.MasteryCurve;
 import dev.poleward.domain.mastery.MasteryQuestion;
@@ -77,12 +80,16 @@ public final class EveryAnswer {
   private final Placement placement;
   private final Registry registry;
   private final ClubTimings clubTimings;
+  private final ExpectedRetention retention;
   private final Map<String, Object> answers = new TreeMap<>();
 
   private EveryAnswer(Facts facts, View view) {
     this.facts = facts;
     this.placement = new Placement(facts, view);
     this.registry = new Registry(placement, view);
+    this.retention =
+        new ClubForgetting(
+            new RecordedReturns(facts, view), placement.identity(), view, ZoneOffset.UTC);
     this.clubTimings = new ClubTimings(placement, Instant.EPOCH, CurveQuestions.AGED_TO);
   }
 
@@ -141,7 +148,8 @@ public final class EveryAnswer {
   }
 
   private ReportSources reportOf(DaySpan span) {
-    return new ReportSources(facts, placement, registry, span, CareLimits.USUAL, placement::ofDog);
+    return new ReportSources(
+        facts, placement, registry, span, CareLimits.USUAL, placement::ofDog, retention);
   }
 
   private void ask(EntityRef entity) {
@@ -214,7 +222,9 @@ public final class EveryAnswer {
   /** Answers where a dog stands, and gives what slips. */
   private List<Instant> stand(String id, List<PlacedRep> reps, ProgrammesFollowed followed) {
     DogStanding standing =
-        StandingHistory.of(reps, followed, null).reading().standing(CurveQuestions.AGED_TO);
+        StandingHistory.of(reps, followed, null)
+            .reading()
+            .standing(CurveQuestions.AGED_TO, retention.of(id, CurveQuestions.AGED_TO));
     answers.put(
         "standing of dog " + id,
         StandingInBrief.of(standing, CleanForecast.of(reps, CurveQuestions.AGED_TO)));
@@ -223,7 +233,7 @@ public final class EveryAnswer {
 
   private void lookAhead(String id, DogRecord known, List<PlacedRep> reps) {
     String dog = placement.identity().of(id);
-    DogCase ofDog = DogCase.of(known, registry, reps, null);
+    DogCase ofDog = DogCase.of(known, registry, reps, null, retention);
     Outlook outlook =
         LookingAhead.of(
             ofDog,
@@ -242,7 +252,10 @@ public final class EveryAnswer {
         Season.of(
             reps,
             registry.aims(dog, TrialRun.class),
-            ofDog.standing().reading().standing(AheadQuestions.AGED_TO),
+            ofDog
+                .standing()
+                .reading()
+                .standing(AheadQuestions.AGED_TO, retention.of(dog, AheadQuestions.AGED_TO)),
             AheadQuestions.SPAN));
     answers.put(
         "starting stage of dog " + id, StartingStage.of(AheadQuestions.PANEL, reps, _ -> true));

@@ -8,6 +8,7 @@ import dev.poleward.domain.care.Conditions;
 import dev.poleward.domain.care.SessionAhead;
 import dev.poleward.domain.care.Trained;
 import dev.poleward.domain.event.ProgrammeEvent.PlanIssued;
+import dev.poleward.domain.judgement.ClubRetention;
 import dev.poleward.domain.judgement.DogStanding;
 import dev.poleward.domain.judgement.StageRewards;
 import dev.poleward.domain.judgement.StandingHistory;
@@ -109,7 +110,7 @@ final class EveryPlan {
         "rewards of dog " + dog,
         new Rewards(stages, stages.stream().map(each -> steps.of(each.stage().id())).toList()));
     for (Instant at : PlanQuestions.TIMES) {
-      DogStanding standing = reading.standing(at);
+      DogStanding standing = reading.standing(at, ClubRetention.UNKNOWN);
       CleanForecast forecast = CleanForecast.of(reps, at);
       for (Conditions day : PlanQuestions.DAYS) {
         CareQuestion care = care(day, at);

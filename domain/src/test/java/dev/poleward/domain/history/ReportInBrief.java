@@ -50,7 +50,7 @@ final class ReportInBrief {
   private static void add(List<Object> brief, StandingAt at) {
     brief.add(at.followed());
     brief.add(at.standing().programme().id());
-    brief.add(at.standing().retention());
+    brief.add(at.standing().forgetting());
     at.standing().stages().forEach(stage -> brief.add(stage.stage().id() + " " + stage.state()));
     at.standing().pools().stream().filter(ReportInBrief::isTouched).forEach(brief::add);
   }

@@ -5,6 +5,8 @@ import static dev.poleward.domain.history.Laws.those;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.poleward.domain.care.CareLimits;
+import dev.poleward.domain.judgement.ClubForgetting;
+import dev.poleward.domain.judgement.RecordedReturns;
 import dev.poleward.domain.record.Fact;
 import dev.poleward.domain.record.Facts;
 import dev.poleward.domain.record.MemoryFacts;
@@ -18,6 +20,7 @@ import dev.poleward.domain.report.Overview;
 import dev.poleward.domain.report.Presence;
 import dev.poleward.domain.report.ReportSources;
 import java.time.Instant;
+import java.time.ZoneOffset;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -38,7 +41,9 @@ class ReportLawsTest {
         new Registry(placement, view),
         AheadQuestions.SPAN,
         CareLimits.USUAL,
-        placement::ofDog);
+        placement::ofDog,
+        new ClubForgetting(
+            new RecordedReturns(facts, view), placement.identity(), view, ZoneOffset.UTC));
   }
 
   /** So the report of some days reads the same whenever it is asked for. */

@@ -1,5 +1,6 @@
 package dev.poleward.domain.history;
 
+import dev.poleward.domain.judgement.ClubRetention;
 import dev.poleward.domain.judgement.DogStanding;
 import dev.poleward.domain.judgement.DrillState;
 import dev.poleward.domain.judgement.NextRungs;
@@ -15,7 +16,7 @@ final class StandingInBrief {
   static List<Object> of(DogStanding standing, CleanForecast forecast) {
     List<Object> brief = new ArrayList<>();
     brief.add(standing.programme().id() + " " + standing.programme().version());
-    brief.add(standing.retention());
+    brief.add(standing.forgetting());
     standing.stages().forEach(stage -> brief.add(stage.stage().id() + " " + stage.state()));
     standing.pools().stream()
         .filter(pool -> pool.state() != DrillState.UNTOUCHED || pool.practised() != null)

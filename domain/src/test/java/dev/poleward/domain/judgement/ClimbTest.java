@@ -15,7 +15,7 @@ class ClimbTest {
     Hill days =
         new RetentionHill(
             List.of(new Return(3, true, 1), new Return(40, false, .7), new Return(0, false, 2)),
-            RetentionPrior.USUAL);
+            Retention.USUAL);
     double by = 1e-4;
     for (Hill hill : List.of(dogs, days)) {
       for (double x : new double[] {-1, 0.3, 2}) {

@@ -74,7 +74,7 @@ final class Course {
 
   /** Where the dog stands now. */
   DogStanding standing() {
-    return reading().standing(now);
+    return reading().standing(now, ClubRetention.UNKNOWN);
   }
 
   StandingReading reading() {

@@ -14,10 +14,10 @@ import org.junit.jupiter.api.Test;
 
 class RetentionTest {
 
-  private static final RetentionPrior USUAL = RetentionPrior.USUAL;
+  private static final Retention USUAL = Retention.USUAL;
 
   /** As good as no expectation at all. */
-  private static final RetentionPrior NONE = new RetentionPrior(0, 0, 1e6, 1e6);
+  private static final Retention NONE = new Retention(0, 0, 1e12, 0, 1e12);
 
   /** The usual expectation, as it is stated [D]. */
   @Test
@@ -144,26 +144,6 @@ class RetentionTest {
         Retention.fitted(List.of(new Return(10, false, .5), new Return(10, false, .5)), USUAL);
 
     assertThat(halves.shareAfter(10)).isCloseTo(whole.shareAfter(10), within(1e-12));
-  }
-
-  /**
-   * Simulated, seed 7: a club that forgets faster than usual moves what is expected of its dogs.
-   */
-  @Test
-  void aClubMovesWhatIsExpected() {
-    SplittableRandom random = new SplittableRandom(7);
-    List<Return> club = new ArrayList<>();
-    for (int i = 0; i < 2_000; i++) {
-      double days = random.nextInt(60);
-      double share = Retention.chance(2.5 - 0.6 * Math.log1p(days));
-      club.add(new Return(days, random.nextDouble() < share, 1));
-    }
-    RetentionPrior prior = RetentionPrior.ofClub(club);
-
-    assertThat(prior.logitAtOnce()).isCloseTo(2.5, within(0.35));
-    assertThat(prior.fall()).isCloseTo(0.6, within(0.12));
-    assertThat(prior.deviationOfFall()).isEqualTo(USUAL.deviationOfFall());
-    assertThat(RetentionPrior.ofClub(List.of()).fall()).isCloseTo(USUAL.fall(), within(1e-12));
   }
 
   @Test

@@ -81,7 +81,9 @@ class StandingTest {
 
   @Test
   void stagesBeforeTheOneWhereADogStartsArePassedOver() {
-    DogStanding dog = StandingReading.begun(PROGRAMME, "tunnel-straight").standing(Course.BEGUN);
+    DogStanding dog =
+        StandingReading.begun(PROGRAMME, "tunnel-straight")
+            .standing(Course.BEGUN, ClubRetention.UNKNOWN);
 
     assertThat(stage(dog, "four-jump").state()).isEqualTo(StageState.DONE);
     assertThat(pool(dog, "four-jump", 0).passedOver()).isTrue();
@@ -208,7 +210,7 @@ class StandingTest {
   void whatWasRunBeforeAVersionThatJudgesOtherwiseIsNoEvidenceButIsNotDenied() {
     Course course = new Course(PROGRAMME).run("three-bare", 0, 4, true);
 
-    DogStanding after = course.reading().under(withRule(2, 0.95), null).standing(course.now());
+    DogStanding after = course.reading().under(withRule(2, 0.95), null).standing(course.now(), ClubRetention.UNKNOWN);
     PoolStanding straight = pool(after, "three-bare", 0);
 
     assertThat(straight.state()).isEqualTo(DrillState.LEARNING);
@@ -227,8 +229,8 @@ class StandingTest {
 
     StandingReading after = before.under(withRule(2, 0.9), null);
 
-    assertThat(after.standing(course.now()).pools())
-        .isEqualTo(before.standing(course.now()).pools());
+    assertThat(after.standing(course.now(), ClubRetention.UNKNOWN).pools())
+        .isEqualTo(before.standing(course.now(), ClubRetention.UNKNOWN).pools());
   }
 
   @Test
@@ -236,7 +238,11 @@ class StandingTest {
     Course course =
         new Course(PROGRAMME).run("three-bare", 0, 20, true).run("three-bare", 1, 4, true);
 
-    DogStanding after = course.reading().under(withRule(2, 0.95), null).standing(course.now());
+    DogStanding after =
+        course
+            .reading()
+            .under(withRule(2, 0.95), null)
+            .standing(course.now(), ClubRetention.UNKNOWN);
 
     assertThat(pool(after, "three-bare", 0).state()).isEqualTo(DrillState.SOLID);
     assertThat(pool(after, "three-bare", 0).movedOn()).isNotNull();

@@ -7,6 +7,7 @@ import dev.poleward.domain.event.AimEvent.GoalSet;
 import dev.poleward.domain.event.DogEvent.DogRested;
 import dev.poleward.domain.event.ProgrammeEvent.ProgrammeAssigned;
 import dev.poleward.domain.event.ProgrammeEvent.ProgrammePublished;
+import dev.poleward.domain.judgement.ExpectedRetention;
 import dev.poleward.domain.judgement.StandingHistory;
 import dev.poleward.domain.learner.Temper;
 import dev.poleward.domain.outlook.Outlook.CannotTell;
@@ -50,6 +51,7 @@ class LookingAheadTest {
         "juniper",
         schooling.reps(),
         new StandingHistory(Walkable.standing(schooling, startStage), inForce(startStage)),
+        ExpectedRetention.USUAL,
         rested);
   }
 
@@ -268,6 +270,7 @@ class LookingAheadTest {
             List.of(),
             new StandingHistory(
                 Walkable.standing(Walkable.after(60, Temper.ORDINARY, 1), null), inForce(null)),
+            ExpectedRetention.USUAL,
             null);
     DogCase begun = of(Walkable.after(0, Temper.ORDINARY, 1));
 

@@ -2,6 +2,7 @@ package dev.poleward.domain.outlook;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dev.poleward.domain.judgement.ClubRetention;
 import dev.poleward.domain.judgement.HandledRep;
 import dev.poleward.domain.judgement.RungJudgement;
 import dev.poleward.domain.judgement.SlipWatch;
@@ -80,7 +81,8 @@ class NotebookTest {
       Notebook notes = schooling.notebook();
       Notebook anew =
           Notebook.of(
-              notes.curriculum(), Walkable.standing(schooling, null).standing(Walkable.BEGIN));
+              notes.curriculum(),
+              Walkable.standing(schooling, null).standing(Walkable.BEGIN, ClubRetention.UNKNOWN));
 
       SplittableRandom random = new SplittableRandom(seed);
       for (int rep = 0; rep < 40; rep++) {
@@ -101,7 +103,8 @@ class NotebookTest {
     Notebook notebook =
         Notebook.of(
             Curriculum.of(Walkable.PROGRAMME),
-            StandingReading.begun(Walkable.PROGRAMME, "tunnel").standing(Walkable.BEGIN));
+            StandingReading.begun(Walkable.PROGRAMME, "tunnel")
+                .standing(Walkable.BEGIN, ClubRetention.UNKNOWN));
 
     assertThat(notebook.stage()).isEqualTo(2);
     assertThat(notebook.isFinished()).isFalse();

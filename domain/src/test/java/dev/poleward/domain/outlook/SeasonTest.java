@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import dev.poleward.domain.event.AimEvent.TrialRun;
 import dev.poleward.domain.event.Outcome;
+import dev.poleward.domain.judgement.ClubRetention;
 import dev.poleward.domain.judgement.DogStanding;
 import dev.poleward.domain.judgement.StandingReading;
 import dev.poleward.domain.learner.Temper;
@@ -30,7 +31,10 @@ class SeasonTest {
 
   private static Season season(Schooling schooling, DaySpan span) {
     return Season.of(
-        schooling.reps(), List.of(), Walkable.standing(schooling, null).standing(span.end()), span);
+        schooling.reps(),
+        List.of(),
+        Walkable.standing(schooling, null).standing(span.end(), ClubRetention.UNKNOWN),
+        span);
   }
 
   @Test
@@ -98,7 +102,9 @@ class SeasonTest {
               null));
     }
     List<PlacedRep> none = List.of();
-    DogStanding nowhere = StandingReading.begun(Walkable.PROGRAMME, null).standing(Walkable.BEGIN);
+    DogStanding nowhere =
+        StandingReading.begun(Walkable.PROGRAMME, null)
+            .standing(Walkable.BEGIN, ClubRetention.UNKNOWN);
     Season season = Season.of(none, trials, nowhere, YEAR);
 
     assertThat(season.total().trials()).isEqualTo(2);

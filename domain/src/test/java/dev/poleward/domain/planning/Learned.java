@@ -2,6 +2,7 @@ package dev.poleward.domain.planning;
 
 import dev.poleward.domain.event.Help;
 import dev.poleward.domain.event.Outcome;
+import dev.poleward.domain.judgement.ClubRetention;
 import dev.poleward.domain.judgement.DogStanding;
 import dev.poleward.domain.judgement.Ran;
 import dev.poleward.domain.judgement.StandingReading;
@@ -58,7 +59,7 @@ final class Learned {
   DogStanding standing() {
     StandingReading reading = StandingReading.begun(PROGRAMME, null);
     reps.forEach(reading::read);
-    return reading.standing(now);
+    return reading.standing(now, ClubRetention.UNKNOWN);
   }
 
   SessionPlan plan(Available available, Limits limits) {

@@ -3,6 +3,7 @@ package dev.poleward.domain.planning;
 import dev.poleward.domain.event.Reward;
 import dev.poleward.domain.event.RewardKind;
 import dev.poleward.domain.event.RewardPlace;
+import dev.poleward.domain.judgement.ClubRetention;
 import dev.poleward.domain.judgement.DogStanding;
 import dev.poleward.domain.judgement.StandingReading;
 import dev.poleward.domain.learner.Population;
@@ -30,7 +31,7 @@ final class SimulatedPupil {
   }
 
   DogStanding standing() {
-    return reading.standing(now);
+    return reading.standing(now, ClubRetention.UNKNOWN);
   }
 
   CleanForecast forecast() {

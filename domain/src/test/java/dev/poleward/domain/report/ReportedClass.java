@@ -14,6 +14,7 @@ import dev.poleward.domain.event.SessionEvent.SessionOpened;
 import dev.poleward.domain.history.Asked;
 import dev.poleward.domain.history.Happening;
 import dev.poleward.domain.history.Told;
+import dev.poleward.domain.judgement.ExpectedRetention;
 import dev.poleward.domain.record.DaySpan;
 import dev.poleward.domain.record.MemoryFacts;
 import java.time.LocalDate;
@@ -151,6 +152,7 @@ final class ReportedClass {
         asked.registry(),
         new DaySpan(day(from), day(to), ZoneOffset.UTC),
         CareLimits.USUAL,
-        asked.placement()::ofDog);
+        asked.placement()::ofDog,
+        ExpectedRetention.USUAL);
   }
 }

@@ -1,5 +1,6 @@
 package dev.poleward.load.outlook;
 
+import dev.poleward.domain.judgement.ExpectedRetention;
 import dev.poleward.domain.judgement.StandingHistory;
 import dev.poleward.domain.judgement.StandingReading;
 import dev.poleward.domain.learner.Population;
@@ -70,6 +71,6 @@ public final class Kennel {
     reps.forEach(reading::read);
     // Nothing but the programme itself is looked at.
     StandingHistory standing = new StandingHistory(reading, new ProgrammeInForce.Unassigned());
-    return new DogCase(name, reps, standing, null);
+    return new DogCase(name, reps, standing, ExpectedRetention.USUAL, null);
   }
 }

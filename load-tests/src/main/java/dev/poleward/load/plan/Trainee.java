@@ -4,6 +4,7 @@ import dev.poleward.domain.event.Outcome;
 import dev.poleward.domain.event.Reward;
 import dev.poleward.domain.event.RewardKind;
 import dev.poleward.domain.event.RewardPlace;
+import dev.poleward.domain.judgement.ClubRetention;
 import dev.poleward.domain.judgement.DogStanding;
 import dev.poleward.domain.judgement.RungJudgement;
 import dev.poleward.domain.judgement.StandingReading;
@@ -93,7 +94,7 @@ public final class Trainee {
 
   /** Where it stands in the programme. */
   public DogStanding standing() {
-    return reading.standing(now);
+    return reading.standing(now, ClubRetention.UNKNOWN);
   }
 
   /** Its record, which goes on; ascending by time. */

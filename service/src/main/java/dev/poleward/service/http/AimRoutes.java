@@ -1,11 +1,9 @@
 package dev.poleward.service.http;
 
 import dev.poleward.domain.event.AimEvent.TrialRun;
-import dev.poleward.domain.judgement.StandingHistory;
 import dev.poleward.domain.outlook.Homework;
 import dev.poleward.domain.outlook.Season;
 import dev.poleward.domain.outlook.Trials;
-import dev.poleward.domain.programme.ProgrammesFollowed;
 import dev.poleward.domain.record.DaySpan;
 import dev.poleward.service.http.DogReads.Seen;
 import dev.poleward.service.render.CsvTable;
@@ -77,14 +75,11 @@ final class AimRoutes {
   }
 
   private Answer season(Call call, Seen dog, DaySpan span) {
-    StandingHistory history =
-        StandingHistory.of(
-            dog.reps(), ProgrammesFollowed.of(dog.dog(), dog.registry()), span.last());
     Season made =
         Season.of(
             dog.reps(),
             dog.registry().aims(dog.dog(), TrialRun.class),
-            history.reading().standing(span.end()),
+            dog.standing(dog.history(span.last()), span.end()),
             span);
     return call.form().equals(CsvTable.CSV)
         ? Answer.text(CsvTable.CSV + "; charset=utf-8", SeasonTable.of(dog.asked(), made))

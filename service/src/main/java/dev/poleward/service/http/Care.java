@@ -7,14 +7,11 @@ import dev.poleward.domain.care.CareReview;
 import dev.poleward.domain.care.Conditions;
 import dev.poleward.domain.care.Trained;
 import dev.poleward.domain.judgement.DogStanding;
-import dev.poleward.domain.judgement.StandingHistory;
-import dev.poleward.domain.programme.ProgrammesFollowed;
 import dev.poleward.domain.record.ClubRecord;
 import dev.poleward.domain.record.Registry;
 import dev.poleward.service.http.DogReads.Seen;
 import java.time.Instant;
 import java.time.ZoneId;
-import java.time.ZoneOffset;
 import java.util.Map;
 
 /** What a club's settings and calendar have to do with care. */
@@ -24,11 +21,7 @@ final class Care {
 
   /** What a dog that is read may be asked for. */
   static CarePermit review(Seen dog, CareQuestion question) {
-    DogStanding standing =
-        StandingHistory.of(
-                dog.reps(), ProgrammesFollowed.of(dog.dog(), dog.registry()), dog.view().asOf())
-            .reading()
-            .standing(question.end());
+    DogStanding standing = dog.standing(dog.history(dog.view().asOf()), question.end());
     return CareReview.of(
             dog.known(),
             Trained.of(dog.dog(), dog.reps(), dog.placement(), standing.slips(), question.end()),
@@ -38,7 +31,7 @@ final class Care {
 
   /** Of the club's day of an instant. */
   static CareQuestion question(Registry registry, Conditions conditions, Instant at) {
-    ZoneId zone = registry.club().map(LocalDays::zone).orElse(ZoneOffset.UTC);
+    ZoneId zone = LocalDays.zone(registry);
     return question(registry, conditions, new LocalDay(at.atZone(zone).toLocalDate(), zone));
   }
 

@@ -1,5 +1,9 @@
 package dev.poleward.service.http;
 
+import dev.poleward.domain.judgement.DogStanding;
+import dev.poleward.domain.judgement.ExpectedRetention;
+import dev.poleward.domain.judgement.StandingHistory;
+import dev.poleward.domain.programme.ProgrammesFollowed;
 import dev.poleward.domain.record.DogRecord;
 import dev.poleward.domain.record.PlacedRep;
 import dev.poleward.domain.record.Placement;
@@ -7,11 +11,13 @@ import dev.poleward.domain.record.Registry;
 import dev.poleward.domain.record.View;
 import dev.poleward.service.http.ClubReads.Reader;
 import dev.poleward.service.render.DogInPicture;
+import java.time.Instant;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The frame around reads that judge one dog as of a day of the club's: the view, the day, the dog
@@ -22,11 +28,13 @@ final class DogReads {
 
   private final ClubReads reads;
   private final PlacedReps placed;
+  private final ClubsForgetting clubs;
   private final LocalDays days;
 
-  DogReads(ClubReads reads, PlacedReps placed, LocalDays days) {
+  DogReads(ClubReads reads, PlacedReps placed, ClubsForgetting clubs, LocalDays days) {
     this.reads = reads;
     this.placed = placed;
+    this.clubs = clubs;
     this.days = days;
   }
 
@@ -35,6 +43,7 @@ final class DogReads {
    *
    * @param asked its id as it was asked for
    * @param reps ascending by (time, id)
+   * @param clubs how its club forgets
    */
   record Seen(
       Reader reader,
@@ -44,11 +53,27 @@ final class DogReads {
       DogRecord known,
       Placement placement,
       Registry registry,
-      List<PlacedRep> reps) {
+      List<PlacedRep> reps,
+      ClubsForgetting clubs) {
 
     /** Its id after merges. */
     String dog() {
       return placement.identity().of(asked);
+    }
+
+    /** Its whole record, judged under what it followed when, up to what it follows at a time. */
+    StandingHistory history(@Nullable Instant until) {
+      return StandingHistory.of(reps, ProgrammesFollowed.of(dog(), registry), until);
+    }
+
+    /** How it is expected to forget. For one thread, like the reading. */
+    ExpectedRetention retention() {
+      return clubs.of(reader.reading(), placement, day.zone());
+    }
+
+    /** Where a history has led to. */
+    DogStanding standing(StandingHistory history, Instant agedTo) {
+      return history.reading().standing(agedTo, retention().of(dog(), agedTo));
     }
 
     /** As a picture names it. */
@@ -98,6 +123,7 @@ final class DogReads {
       return call.refused(ProblemKind.NOT_FOUND, "There is no such dog.");
     }
     List<PlacedRep> reps = placed.ofDog(reader.reading(), placement, view, dog);
-    return then.apply(new Seen(reader, view, day, dog, record.get(), placement, registry, reps));
+    return then.apply(
+        new Seen(reader, view, day, dog, record.get(), placement, registry, reps, clubs));
   }
 }

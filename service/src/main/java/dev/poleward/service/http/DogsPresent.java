@@ -2,6 +2,7 @@ package dev.poleward.service.http;
 
 import dev.poleward.domain.care.Conditions;
 import dev.poleward.domain.care.Trained;
+import dev.poleward.domain.judgement.ExpectedRetention;
 import dev.poleward.domain.layout.Setup;
 import dev.poleward.domain.pace.ClubTimings;
 import dev.poleward.domain.record.ClassRecord;
@@ -35,6 +36,7 @@ final class DogsPresent {
   private final RunningAsked asked;
   private final Reader reader;
   private final PlacedReps placed;
+  private final ExpectedRetention retention;
   private final View view;
   private final Placement placement;
   private final ClubTimings timings;
@@ -47,6 +49,7 @@ final class DogsPresent {
       RunningAsked asked,
       Reader reader,
       PlacedReps placed,
+      ClubsForgetting clubs,
       View view,
       Placement placement,
       Registry registry,
@@ -60,12 +63,13 @@ final class DogsPresent {
     this.timings =
         Trained.timings(
             placement, Care.question(registry, Conditions.NOT_SAID, asked.time()).end());
+    this.retention = clubs.of(reader.reading(), placement, LocalDays.zone(registry));
     this.group = group;
   }
 
   /** Empty where there is no such class. */
   static Optional<DogsPresent> of(
-      RunningAsked asked, Reader reader, PlacedReps placed, String name) {
+      RunningAsked asked, Reader reader, PlacedReps placed, ClubsForgetting clubs, String name) {
     View view = new View(asked.time(), null);
     Placement placement = new Placement(reader.reading().facts(), view);
     Registry registry = new Registry(placement, view);
@@ -74,7 +78,7 @@ final class DogsPresent {
         .map(
             group -> {
               DogsPresent present =
-                  new DogsPresent(asked, reader, placed, view, placement, registry, group);
+                  new DogsPresent(asked, reader, placed, clubs, view, placement, registry, group);
               present.look();
               return present;
             });
@@ -202,6 +206,7 @@ final class DogsPresent {
             registry,
             timings,
             placed.ofDog(reader.reading(), placement, view, dog),
+            retention,
             view.asOf(),
             asked.plans(),
             asked.time());

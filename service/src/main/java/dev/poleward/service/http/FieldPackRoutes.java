@@ -36,15 +36,18 @@ final class FieldPackRoutes {
 
   private final ClubReads reads;
   private final PlacedReps placed;
+  private final ClubsForgetting clubs;
   private final LocalDays days;
   private final Papers papers;
 
   /** A pack has a running order in it, which takes up to a second or two: one at a time. */
   private final Turns turns = new Turns();
 
-  FieldPackRoutes(ClubReads reads, PlacedReps placed, LocalDays days, Papers papers) {
+  FieldPackRoutes(
+      ClubReads reads, PlacedReps placed, ClubsForgetting clubs, LocalDays days, Papers papers) {
     this.reads = reads;
     this.placed = placed;
+    this.clubs = clubs;
     this.days = days;
     this.papers = papers;
   }
@@ -76,7 +79,7 @@ final class FieldPackRoutes {
   private Answer made(Call call, Reader reader, String group, LocalDate date, ZoneId zone) {
     Instant noon = date.atTime(LocalTime.NOON).atZone(zone).toInstant();
     RunningAsked asked = RunningAsked.of(JsonNodeFactory.instance.objectNode(), noon);
-    Optional<DogsPresent> present = DogsPresent.of(asked, reader, placed, group);
+    Optional<DogsPresent> present = DogsPresent.of(asked, reader, placed, clubs, group);
     if (present.isEmpty()) {
       return call.refused(ProblemKind.NOT_FOUND, "There is no such class.");
     }

@@ -5,7 +5,6 @@ import dev.poleward.domain.judgement.StageRewards;
 import dev.poleward.domain.judgement.StandingHistory;
 import dev.poleward.domain.programme.Programme;
 import dev.poleward.domain.programme.ProgrammeInForce;
-import dev.poleward.domain.programme.ProgrammesFollowed;
 import dev.poleward.service.http.DogReads.Seen;
 import dev.poleward.service.render.DogRewards;
 import dev.poleward.service.render.FadePicture;
@@ -59,9 +58,7 @@ final class HabitRoutes {
   }
 
   private Answer rewardFade(Call call, Seen dog, LocalDay day, int width) {
-    StandingHistory history =
-        StandingHistory.of(
-            dog.reps(), ProgrammesFollowed.of(dog.dog(), dog.registry()), dog.view().asOf());
+    StandingHistory history = dog.history(dog.view().asOf());
     boolean readable = !(history.inForce() instanceof ProgrammeInForce.Unreadable);
     // Stages that nothing was told of are left out.
     List<StageRewards> stages =

@@ -130,6 +130,7 @@ public final class HttpServer implements AutoCloseable {
         routes, new RecordRoutes(reads, new FeedShape(parts.codec()), new FateShape(), pending));
     addRegistry(routes, new RegistryRoutes(reads, shapes));
     PlacedReps placed = new PlacedReps();
+    ClubsForgetting forgetting = new ClubsForgetting();
     RepList repList = new RepList(repShape);
     addTraining(
         routes,
@@ -141,14 +142,14 @@ public final class HttpServer implements AutoCloseable {
     Studio studio = new Studio();
     Papers papers = new Papers(studio);
     routes.post("/v1/layouts", LayoutRoutes.FORMS, new LayoutRoutes(gate, bodies, studio)::post);
-    DogReads dogs = new DogReads(reads, placed, days);
+    DogReads dogs = new DogReads(reads, placed, forgetting, days);
     addMastery(
         routes,
         new ProgressRoutes(dogs, new ProgressShape(), studio),
         new MasteryRoutes(reads, placed, days, new MasteryShape(), studio));
     addPlans(
         routes,
-        new PlanRoutes(gate, bodies, intake, parts.clubs(), own, placed),
+        new PlanRoutes(gate, bodies, intake, parts.clubs(), own, placed, forgetting),
         new PlanReads(reads, placed, papers));
     addOutlook(routes, new OutlookRoutes(dogs), new AimRoutes(dogs));
     addHabits(
@@ -156,14 +157,14 @@ public final class HttpServer implements AutoCloseable {
         new CareRoutes(dogs),
         new HabitRoutes(dogs, studio),
         new TimingRoutes(dogs, studio));
-    addReports(routes, new ReportReads(reads, placed, days), papers);
+    addReports(routes, new ReportReads(reads, placed, forgetting, days), papers);
     routes.get(
         "/v1/clubs/{club}/field-pack",
         FieldPackRoutes.FORMS,
-        new FieldPackRoutes(reads, placed, days, papers)::fieldPack);
+        new FieldPackRoutes(reads, placed, forgetting, days, papers)::fieldPack);
     routes.post(
         "/v1/clubs/{club}/classes/{class}/running-order",
-        new RunningOrderRoutes(gate, bodies, reads, placed, parts.clock())::post);
+        new RunningOrderRoutes(gate, bodies, reads, placed, forgetting, parts.clock())::post);
     return routes;
   }
 

@@ -61,10 +61,12 @@ final class LocalDays {
   }
 
   private static ZoneId read(Reader reader, View view) {
-    return new Registry(new Placement(reader.reading().facts(), view), view)
-        .club()
-        .map(LocalDays::zone)
-        .orElse(ZoneOffset.UTC);
+    return zone(new Registry(new Placement(reader.reading().facts(), view), view));
+  }
+
+  /** The zone of the days of a registry's club. */
+  static ZoneId zone(Registry registry) {
+    return registry.club().map(LocalDays::zone).orElse(ZoneOffset.UTC);
   }
 
   /** The zone of a club's days. */

@@ -6,6 +6,7 @@ import dev.poleward.domain.care.CareReview;
 import dev.poleward.domain.care.SessionAhead;
 import dev.poleward.domain.care.Trained;
 import dev.poleward.domain.judgement.DogStanding;
+import dev.poleward.domain.judgement.ExpectedRetention;
 import dev.poleward.domain.judgement.StandingHistory;
 import dev.poleward.domain.layout.EntrySide;
 import dev.poleward.domain.pace.ClubTimings;
@@ -56,6 +57,7 @@ record NextSession(
    * Planned from the record.
    *
    * @param timings as care looks at them at that time
+   * @param retention how the dog is expected to forget
    * @param asOf what happened later was left out; null where nothing was
    * @param time of the session
    */
@@ -65,11 +67,12 @@ record NextSession(
       Registry registry,
       ClubTimings timings,
       List<PlacedRep> reps,
+      ExpectedRetention retention,
       @Nullable Instant asOf,
       PlanAsked asked,
       Instant time) {
     StandingHistory history = StandingHistory.of(reps, ProgrammesFollowed.of(dog, registry), asOf);
-    DogStanding standing = history.reading().standing(time);
+    DogStanding standing = history.reading().standing(time, retention.of(dog, time));
     CarePermit permit =
         CareReview.of(
             known,

@@ -24,7 +24,6 @@ import dev.poleward.domain.planning.Limits;
 import dev.poleward.domain.programme.Drill;
 import dev.poleward.domain.programme.Programme;
 import dev.poleward.domain.programme.ProgrammeInForce;
-import dev.poleward.domain.programme.ProgrammesFollowed;
 import dev.poleward.domain.record.Fact;
 import dev.poleward.service.http.DogReads.Seen;
 import java.util.List;
@@ -106,7 +105,8 @@ final class OutlookRoutes {
   }
 
   private static DogCase caseOf(Seen dog) {
-    return DogCase.of(dog.known(), dog.registry(), dog.reps(), dog.view().asOf());
+    return DogCase.of(
+        dog.known(), dog.registry(), dog.reps(), dog.view().asOf(), dog.retention());
   }
 
   private static Outlook outlookOf(Seen dog, DogCase ofDog, OutlookQuestion asked) {
@@ -155,8 +155,7 @@ final class OutlookRoutes {
 
   /** What is followed; empty when its document has faults. */
   private static Optional<Programme> programme(Seen dog) {
-    ProgrammesFollowed followed = ProgrammesFollowed.of(dog.dog(), dog.registry());
-    StandingHistory history = StandingHistory.of(dog.reps(), followed, dog.view().asOf());
+    StandingHistory history = dog.history(dog.view().asOf());
     return history.inForce() instanceof ProgrammeInForce.Unreadable
         ? Optional.empty()
         : Optional.of(history.reading().programme());

@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import dev.poleward.domain.care.Conditions;
 import dev.poleward.domain.care.Trained;
 import dev.poleward.domain.event.ProgrammeEvent.PlanIssued;
+import dev.poleward.domain.judgement.ExpectedRetention;
 import dev.poleward.domain.record.DogRecord;
 import dev.poleward.domain.record.EntityKind;
 import dev.poleward.domain.record.EntityRef;
@@ -38,16 +39,24 @@ final class PlanRoutes {
   private final ClubReader clubs;
   private final OwnEvents own;
   private final PlacedReps placed;
+  private final ClubsForgetting forgetting;
   private final Turns turns = new Turns();
 
   PlanRoutes(
-      Gate gate, Bodies bodies, Intake intake, ClubReader clubs, OwnEvents own, PlacedReps placed) {
+      Gate gate,
+      Bodies bodies,
+      Intake intake,
+      ClubReader clubs,
+      OwnEvents own,
+      PlacedReps placed,
+      ClubsForgetting forgetting) {
     this.gate = gate;
     this.bodies = bodies;
     this.intake = intake;
     this.clubs = clubs;
     this.own = own;
     this.placed = placed;
+    this.forgetting = forgetting;
   }
 
   /** {@code POST …/dogs/{dog}/plans}. */
@@ -91,7 +100,15 @@ final class PlanRoutes {
         return call.refused(ProblemKind.NOT_FOUND, "There is no such dog.");
       }
       made =
-          issued(dog, body, time, known.get(), registry, placement, repsUpTo(time, reading, dog));
+          issued(
+              dog,
+              body,
+              time,
+              known.get(),
+              registry,
+              placement,
+              repsUpTo(time, reading, dog),
+              forgetting.of(reading, placement, LocalDays.zone(registry)));
     }
     return record(call, club, id, time, made, body);
   }
@@ -124,7 +141,8 @@ final class PlanRoutes {
       DogRecord known,
       Registry registry,
       Placement placement,
-      List<PlacedRep> reps) {
+      List<PlacedRep> reps,
+      ExpectedRetention retention) {
     NextSession next =
         NextSession.of(
             dog,
@@ -132,6 +150,7 @@ final class PlanRoutes {
             registry,
             Trained.timings(placement, Care.question(registry, Conditions.NOT_SAID, time).end()),
             reps,
+            retention,
             time,
             PlanAsked.of(body),
             time);

@@ -7,7 +7,6 @@ import dev.poleward.domain.judgement.NextRung;
 import dev.poleward.domain.judgement.NextRungs;
 import dev.poleward.domain.judgement.StandingHistory;
 import dev.poleward.domain.planning.CleanForecast;
-import dev.poleward.domain.programme.ProgrammesFollowed;
 import dev.poleward.service.http.DogReads.Seen;
 import dev.poleward.service.render.CsvTable;
 import dev.poleward.service.render.DogWay;
@@ -50,10 +49,8 @@ final class ProgressRoutes {
           CsvTable.CSV + "; charset=utf-8", ProgressTable.of(dog.asked(), shown(counts)));
     }
     LocalDay day = dog.day();
-    StandingHistory history =
-        StandingHistory.of(
-            dog.reps(), ProgrammesFollowed.of(dog.asked(), dog.registry()), dog.view().asOf());
-    DogStanding standing = history.reading().standing(day.end());
+    StandingHistory history = dog.history(dog.view().asOf());
+    DogStanding standing = dog.standing(history, day.end());
     List<NextRung> next = NextRungs.of(standing, CleanForecast.of(dog.reps(), day.end()));
     return switch (call.form()) {
       case Pictures.SVG, Pictures.PNG ->

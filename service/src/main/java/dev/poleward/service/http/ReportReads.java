@@ -18,11 +18,13 @@ final class ReportReads {
 
   private final ClubReads reads;
   private final PlacedReps placed;
+  private final ClubsForgetting clubs;
   private final LocalDays days;
 
-  ReportReads(ClubReads reads, PlacedReps placed, LocalDays days) {
+  ReportReads(ClubReads reads, PlacedReps placed, ClubsForgetting clubs, LocalDays days) {
     this.reads = reads;
     this.placed = placed;
+    this.clubs = clubs;
     this.days = days;
   }
 
@@ -85,6 +87,7 @@ final class ReportReads {
         registry,
         span,
         Care.limits(registry),
-        dog -> placed.ofDog(reader.reading(), placement, view, dog));
+        dog -> placed.ofDog(reader.reading(), placement, view, dog),
+        clubs.of(reader.reading(), placement, span.zone()));
   }
 }

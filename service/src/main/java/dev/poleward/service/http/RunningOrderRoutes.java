@@ -21,16 +21,24 @@ final class RunningOrderRoutes {
   private final Bodies bodies;
   private final ClubReads reads;
   private final PlacedReps placed;
+  private final ClubsForgetting clubs;
   private final Clock clock;
 
   /** An order takes up to some seconds of a processor: one at a time for a club. */
   private final Turns turns = new Turns();
 
-  RunningOrderRoutes(Gate gate, Bodies bodies, ClubReads reads, PlacedReps placed, Clock clock) {
+  RunningOrderRoutes(
+      Gate gate,
+      Bodies bodies,
+      ClubReads reads,
+      PlacedReps placed,
+      ClubsForgetting clubs,
+      Clock clock) {
     this.gate = gate;
     this.bodies = bodies;
     this.reads = reads;
     this.placed = placed;
+    this.clubs = clubs;
     this.clock = clock;
   }
 
@@ -64,7 +72,7 @@ final class RunningOrderRoutes {
     return turns.take(
         reader.club(),
         () -> {
-          Optional<DogsPresent> present = DogsPresent.of(asked, reader, placed, group);
+          Optional<DogsPresent> present = DogsPresent.of(asked, reader, placed, clubs, group);
           if (present.isEmpty()) {
             return call.refused(ProblemKind.NOT_FOUND, "There is no such class.");
           }

@@ -31,6 +31,7 @@ final class StandingShape {
         .putObjects("advice", AssignmentAdvice.of(inForce), each -> each)
         .put("stage", dog.current().map(stage -> stage.stage().id()).orElse(null))
         .put("finished", dog.finished())
+        .put("forgetting", ForgettingShape.of(dog.forgetting()))
         .putObjects("stages", dog.stages(), StandingShape::stage)
         .putObjects("rungs", dog.pools(), StandingShape::rung)
         .putObjects("next", next, StandingShape::next)

@@ -1,5 +1,6 @@
 package dev.poleward.service.render;
 
+import dev.poleward.domain.judgement.ClubRetention;
 import dev.poleward.domain.judgement.DogStanding;
 import dev.poleward.domain.judgement.NextRung;
 import dev.poleward.domain.judgement.NextRungs;
@@ -135,7 +136,7 @@ final class SampleWays {
   }
 
   private DogWay of(String callName) {
-    DogStanding standing = reading.standing(END);
+    DogStanding standing = reading.standing(END, ClubRetention.UNKNOWN);
     List<DogWay.Next> next =
         NextRungs.of(standing, _ -> 0.8).stream()
             .map(each -> new DogWay.Next(each, reason(each)))
