@@ -5,8 +5,9 @@ import dev.poleward.domain.record.View;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
-import java.util.Optional;
+import java.util.Map;
 
 /**
  * What is expected of a dog from how the other dogs of its club forget. They are heard as they were
@@ -35,10 +36,15 @@ public final class ClubForgetting implements ExpectedRetention {
     DogReturns returns(String dog, Instant before);
   }
 
+  private record Heard(String dog, DogSay say) {}
+
   private final Dogs dogs;
   private final DogIdentity identity;
   private final View view;
   private final ZoneId zone;
+
+  /** The dogs that have returns before a time. */
+  private final Map<Instant, List<Heard>> heard = new HashMap<>();
 
   /**
    * Looks at a club.
@@ -58,17 +64,24 @@ public final class ClubForgetting implements ExpectedRetention {
   public ClubRetention of(String dog, Instant agedTo) {
     String itself = identity.of(dog);
     Instant before = before(agedTo);
-    List<DogSay> heard = new ArrayList<>();
-    for (String other : dogs.own()) {
-      if (heard.size() == HEARD_MAX) {
+    return ClubRetention.of(
+        heard.computeIfAbsent(before, this::first).stream()
+            .filter(each -> !each.dog().equals(itself))
+            .limit(HEARD_MAX)
+            .map(Heard::say)
+            .toList());
+  }
+
+  /** One more than are heard: one of them may be the dog that is asked about. */
+  private List<Heard> first(Instant before) {
+    List<Heard> first = new ArrayList<>();
+    for (String dog : dogs.own()) {
+      dogs.returns(dog, before).before(before).ifPresent(say -> first.add(new Heard(dog, say)));
+      if (first.size() > HEARD_MAX) {
         break;
       }
-      if (!other.equals(itself)) {
-        Optional<DogSay> say = dogs.returns(other, before).before(before);
-        say.ifPresent(heard::add);
-      }
     }
-    return ClubRetention.of(heard);
+    return first;
   }
 
   /** Where the day begins that is over at that time, or that it lies in. */

@@ -6,7 +6,7 @@ import dev.poleward.domain.record.Registry;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
+import java.util.stream.Stream;
 
 /**
  * The returns of a dog from first to last, and what those before some time say. A return follows
@@ -19,8 +19,10 @@ public final class DogReturns {
 
   private final List<TimedReturn> returns;
 
-  /** The last that was asked for: days go by without a return, and a fit takes its time. */
-  private volatile @Nullable Told told;
+  private static final int TOLD_MAX = 4;
+
+  /** The last few that were asked for: days go by without a return, and a fit takes its time. */
+  private volatile List<Told> told = List.of();
 
   /**
    * Keeps returns.
@@ -56,12 +58,14 @@ public final class DogReturns {
     if (before == 0) {
       return Optional.empty();
     }
-    Told known = told;
-    if (known == null || known.returns() != before) {
-      known = new Told(before, say(before));
-      told = known;
+    for (Told known : told) {
+      if (known.returns() == before) {
+        return Optional.of(known.say());
+      }
     }
-    return Optional.of(known.say());
+    DogSay say = say(before);
+    told = Stream.concat(Stream.of(new Told(before, say)), told.stream()).limit(TOLD_MAX).toList();
+    return Optional.of(say);
   }
 
   private DogSay say(int before) {
