@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * What is expected of a dog from how the other dogs of its club forget. They are heard as they were
@@ -36,15 +37,15 @@ public final class ClubForgetting implements ExpectedRetention {
     DogReturns returns(String dog, Instant before);
   }
 
-  private record Heard(String dog, DogSay say) {}
+  private record Asked(String dog, Instant before) {}
 
   private final Dogs dogs;
   private final DogIdentity identity;
   private final View view;
   private final ZoneId zone;
 
-  /** The dogs that have returns before a time. */
-  private final Map<Instant, List<Heard>> heard = new HashMap<>();
+  /** A report asks about many dogs, at both ends of its days. */
+  private final Map<Asked, Optional<DogSay>> says = new HashMap<>();
 
   /**
    * Looks at a club.
@@ -64,24 +65,20 @@ public final class ClubForgetting implements ExpectedRetention {
   public ClubRetention of(String dog, Instant agedTo) {
     String itself = identity.of(dog);
     Instant before = before(agedTo);
-    return ClubRetention.of(
-        heard.computeIfAbsent(before, this::first).stream()
-            .filter(each -> !each.dog().equals(itself))
-            .limit(HEARD_MAX)
-            .map(Heard::say)
-            .toList());
-  }
-
-  /** One more than are heard: one of them may be the dog that is asked about. */
-  private List<Heard> first(Instant before) {
-    List<Heard> first = new ArrayList<>();
-    for (String dog : dogs.own()) {
-      dogs.returns(dog, before).before(before).ifPresent(say -> first.add(new Heard(dog, say)));
-      if (first.size() > HEARD_MAX) {
+    List<DogSay> heard = new ArrayList<>();
+    for (String other : dogs.own()) {
+      if (heard.size() == HEARD_MAX) {
         break;
       }
+      if (!other.equals(itself)) {
+        says.computeIfAbsent(new Asked(other, before), this::said).ifPresent(heard::add);
+      }
     }
-    return first;
+    return ClubRetention.of(heard);
+  }
+
+  private Optional<DogSay> said(Asked asked) {
+    return dogs.returns(asked.dog(), asked.before()).before(asked.before());
   }
 
   /** Where the day begins that is over at that time, or that it lies in. */
