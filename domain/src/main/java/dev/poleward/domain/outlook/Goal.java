@@ -66,7 +66,10 @@ public record Goal(Fact<GoalSet> set, State state, @Nullable Estimate chance) {
     Optional<DogStanding> standing =
         dog.standing().inForce() instanceof ProgrammeInForce.Unreadable
             ? Optional.empty()
-            : Optional.of(dog.standing().reading().standing(asked.agedTo(), dog.retention().of(dog.dog(), asked.agedTo())));
+            : Optional.of(
+                dog.standing()
+                    .reading()
+                    .standing(asked.agedTo(), dog.retention().of(dog.dog(), asked.agedTo())));
     List<Goal> answered = new ArrayList<>();
     for (Fact<GoalSet> goal : goals) {
       answered.add(

@@ -1,6 +1,5 @@
 package dev.poleward.domain.history;
 
-import dev.poleward.domain.judgement.ClubRetention;
 import dev.poleward.domain.judgement.DogStanding;
 import dev.poleward.domain.judgement.DrillState;
 import dev.poleward.domain.judgement.NextRungs;

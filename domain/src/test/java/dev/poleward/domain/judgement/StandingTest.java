@@ -210,7 +210,11 @@ class StandingTest {
   void whatWasRunBeforeAVersionThatJudgesOtherwiseIsNoEvidenceButIsNotDenied() {
     Course course = new Course(PROGRAMME).run("three-bare", 0, 4, true);
 
-    DogStanding after = course.reading().under(withRule(2, 0.95), null).standing(course.now(), ClubRetention.UNKNOWN);
+    DogStanding after =
+        course
+            .reading()
+            .under(withRule(2, 0.95), null)
+            .standing(course.now(), ClubRetention.UNKNOWN);
     PoolStanding straight = pool(after, "three-bare", 0);
 
     assertThat(straight.state()).isEqualTo(DrillState.LEARNING);

@@ -105,8 +105,7 @@ final class OutlookRoutes {
   }
 
   private static DogCase caseOf(Seen dog) {
-    return DogCase.of(
-        dog.known(), dog.registry(), dog.reps(), dog.view().asOf(), dog.retention());
+    return DogCase.of(dog.known(), dog.registry(), dog.reps(), dog.view().asOf(), dog.retention());
   }
 
   private static Outlook outlookOf(Seen dog, DogCase ofDog, OutlookQuestion asked) {

@@ -126,8 +126,7 @@ class RememberedOfDogsTest {
           remembered = memory();
           String club = rows.aClub();
           List<Entry> told = HistoryEntries.of(club, events);
-          List<Entry> said =
-              random.nextBoolean() ? told : HistoryEntries.muddled(told, random);
+          List<Entry> said = random.nextBoolean() ? told : HistoryEntries.muddled(told, random);
           Instant knownAt = GeneratedHistory.anyRecordingTime(random);
 
           for (Entry entry : said) {
