@@ -6,6 +6,7 @@ import dev.poleward.domain.care.CareQuestion;
 import dev.poleward.domain.care.CareReview;
 import dev.poleward.domain.care.Conditions;
 import dev.poleward.domain.care.Trained;
+import dev.poleward.domain.judgement.ClubRetention;
 import dev.poleward.domain.judgement.DogStanding;
 import dev.poleward.domain.record.ClubRecord;
 import dev.poleward.domain.record.Registry;
@@ -21,7 +22,9 @@ final class Care {
 
   /** What a dog that is read may be asked for. */
   static CarePermit review(Seen dog, CareQuestion question) {
-    DogStanding standing = dog.standing(dog.history(dog.view().asOf()), question.end());
+    // Neither what slips nor which stages are open depends on how dogs of the club forget.
+    DogStanding standing =
+        dog.history(dog.view().asOf()).reading().standing(question.end(), ClubRetention.UNKNOWN);
     return CareReview.of(
             dog.known(),
             Trained.of(dog.dog(), dog.reps(), dog.placement(), standing.slips(), question.end()),
