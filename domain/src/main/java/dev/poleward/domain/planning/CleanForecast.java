@@ -21,6 +21,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -28,7 +29,7 @@ import org.jspecify.annotations.Nullable;
  * into a {@link CleanModel} of the angle on either side, the lead-in, the handling, the number of
  * gaps, and how much of each it had {@link Practice practised} by then; a drill may lie a little
  * beside the model, as its own reps show. With no reps at all it is what is expected of any dog.
- * Immutable.
+ * Remembers what it told, which is what it would tell again. Safe for use by many threads.
  *
  * <p>Marks: all constants are common practice [C], set so that simulated dogs do what is expected
  * of them ({@code PlansAgainstFixedOrder}).
@@ -54,6 +55,9 @@ public final class CleanForecast implements ExpectedClean {
 
   private static final double DAYS_FRESH = 4;
   private static final double SECONDS_A_DAY = 86_400;
+
+  /** What was told of more drills is computed anew. */
+  private static final int DRILLS_HELD_MAX = 5_000;
 
   /** Beyond these nothing is expected of any dog. */
   private static final double SHARE_MIN = 0.01;
@@ -96,6 +100,9 @@ public final class CleanForecast implements ExpectedClean {
   private final Map<Cell, Map<Integer, Seen>> seen;
   private final Practice practice;
   private final double faded;
+
+  /** A planner asks for the same drills again and again. */
+  private final Map<Drill, Estimate> told = new ConcurrentHashMap<>();
 
   private CleanForecast(
       CleanModel model, Map<Cell, Map<Integer, Seen>> seen, Practice practice, double faded) {
@@ -209,6 +216,17 @@ public final class CleanForecast implements ExpectedClean {
 
   /** Expected share of clean reps with 95% limits. */
   public Estimate expected(Drill drill) {
+    Estimate known = told.get(drill);
+    if (known == null) {
+      known = computed(drill);
+      if (told.size() < DRILLS_HELD_MAX) {
+        told.put(drill, known);
+      }
+    }
+    return known;
+  }
+
+  private Estimate computed(Drill drill) {
     Cell cell = cell(drill, drill.handling().dogSide());
     double[] traits = cell.traits(practice);
     double fresh = model.logit(traits);

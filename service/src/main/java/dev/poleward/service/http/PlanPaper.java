@@ -55,6 +55,7 @@ final class PlanPaper {
         day,
         programme.map(Programme::name).orElse(document.path("programme").asText("")),
         document.has("stage") ? stage(document.get("stage").asText(), programme) : null,
+        document.path("text").textValue(),
         drills,
         notes);
   }

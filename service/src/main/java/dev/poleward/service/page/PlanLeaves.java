@@ -87,6 +87,9 @@ public final class PlanLeaves {
     List<Block> blocks = new ArrayList<>();
     blocks.add(new Block.Facts(facts(plan)));
     plan.notes().forEach(note -> blocks.add(Notices.of(note)));
+    if (plan.text() != null) {
+      blocks.add(new Block.Paragraph(plan.text()));
+    }
     if (plan.drills().isEmpty()) {
       blocks.add(new Block.Paragraph("Nothing is planned for this session."));
       return blocks;

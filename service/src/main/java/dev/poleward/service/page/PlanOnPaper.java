@@ -14,6 +14,7 @@ import org.jspecify.annotations.Nullable;
  * @param day when it was made, the club's day
  * @param programme what it is called
  * @param stage what the stage is called that has its turn; null where the dog is through
+ * @param text why it has less than was asked for; null where it has all
  * @param drills in their order
  * @param notes what to mind
  */
@@ -23,6 +24,7 @@ public record PlanOnPaper(
     LocalDate day,
     String programme,
     @Nullable String stage,
+    @Nullable String text,
     List<Drill> drills,
     List<CareNote> notes) {
 

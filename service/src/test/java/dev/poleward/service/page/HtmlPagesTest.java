@@ -37,6 +37,7 @@ class HtmlPagesTest {
 
     assertThat(text)
         .contains("4 poles behind a jump, 45° on the pole side, send")
+        .contains("In all 6 of the 10 reps asked for: nothing else has its turn.")
         .contains("CAUTION It is warm: fewer reps & shade.")
         .contains("NWS <heat>")
         .contains("How it went")

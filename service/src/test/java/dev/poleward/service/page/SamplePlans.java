@@ -21,6 +21,7 @@ final class SamplePlans {
         LocalDate.of(2026, 5, 4),
         "Saltmarsh way",
         "Four poles behind a jump",
+        "In all 6 of the 10 reps asked for: nothing else has its turn.",
         List.of(
             drill(LeadIn.NONE, 0, "4 poles, straight on, alongside", 1),
             drill(LeadIn.JUMP, 45, "4 poles behind a jump, 45° on the pole side, send", 3),
