@@ -19,6 +19,12 @@ record Parts(List<Part> tests, List<Part> lessons) {
   /** What lessons are to be expected to come to, where tests beside them make up for it [C]. */
   private static final double LESSON = 0.76;
 
+  /**
+   * So many reps of lessons in one session, however long it may be: five to ten is the custom, and
+   * simulated dogs learn less from what comes behind.
+   */
+  private static final int LESSON_REPS_MAX = 10;
+
   /** So many rungs are come nearer to in one session: one on either side [C]. */
   private static final int LESSONS_MAX = 2;
 
@@ -63,7 +69,7 @@ record Parts(List<Part> tests, List<Part> lessons) {
       }
     }
     tests.sort(Comparator.comparingDouble(part -> -part.work().expected()));
-    return new Parts(tests, shared(learners, left));
+    return new Parts(tests, shared(learners, Math.min(left, LESSON_REPS_MAX)));
   }
 
   /** What comes first. */

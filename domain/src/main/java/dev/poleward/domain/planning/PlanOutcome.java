@@ -8,9 +8,9 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * What came of a plan: the dog's reps from when it was handed out, for a day and a half or until
- * the next one. Each rep counts for the first drill it is a run of that lacks reps; what is more,
- * or else, is apart. Void reps are left out.
+ * What came of a plan: the dog's reps from when it was handed out, for a day and a half, whatever
+ * was handed out since. Each rep counts for the first drill it is a run of that lacks reps; what is
+ * more, or else, is apart. Void reps are left out.
  *
  * @param drills one for each of the plan, in its order
  * @param otherReps that were not planned

@@ -38,7 +38,10 @@ final class PlanWords {
               + ".");
     }
     return plan.reps() < asked.reps()
-        ? Optional.of("In all " + reps + ": nothing else has its turn, or the day allows no more.")
+        ? Optional.of(
+            "In all "
+                + reps
+                + ": nothing else has its turn, more lessons would teach little, or the day allows no more.")
         : Optional.empty();
   }
 

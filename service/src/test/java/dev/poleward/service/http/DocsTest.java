@@ -89,7 +89,7 @@ class DocsTest {
     "/docs/index.html, 404",
     "/docs/swagger-ui-bundle.js.LICENSE.txt, 404",
     "/docs/nothing.js, 404",
-    "/docs/.., 404",
+    "/docs/.., 400",
     "/docs/%2e%2e%2fcontracts%2fopenapi.yaml, 400",
     "/docs/docs.js/more, 404"
   })
