@@ -55,7 +55,10 @@ final class Course {
   private final Iterator<Step> further;
   private Step step;
   private RungByRung ladder;
-  private int handled;
+
+  /** Counted on each entry side, or each handling would be run on one of them alone. */
+  private final int[] handled = new int[2];
+
   private int easyReps;
   private int atRung;
 
@@ -115,7 +118,12 @@ final class Course {
           case NONE -> BARE;
           case JUMP, TUNNEL -> BEHIND_SOMETHING;
         };
-    return isNew() ? FIRST.get(handled % FIRST.size()) : listed.get(handled % listed.size());
+    int turn = handled[side()];
+    return isNew() ? FIRST.get(turn % FIRST.size()) : listed.get(turn % listed.size());
+  }
+
+  private int side() {
+    return ladder.next().degrees() < 0 ? 1 : 0;
   }
 
   /** Whether the dog has hardly seen this rung yet. */
@@ -126,8 +134,8 @@ final class Course {
   /** How what {@link #next} said went. */
   void ran(boolean entryMade) {
     int before = ladder.rung();
+    handled[side()]++;
     ladder.ran(entryMade);
-    handled++;
     atRung = ladder.rung() == before ? atRung + 1 : 0;
     if (ladder.done()) {
       step = further.hasNext() ? further.next() : step;

@@ -133,7 +133,7 @@ class DemoClubTest {
     }
     club("whole-season")
         .given()
-        .get(club("whole-season").path("/dogs/juniper/progress"))
+        .get(club("whole-season").path("/dogs/bracken/progress"))
         .then()
         .body("stages.find { it.stage == 'four-bare' }.state", equalTo("done"))
         .body("stages.find { it.stage == 'tunnel-straight' }.state", equalTo("open"));
