@@ -20,7 +20,7 @@ final class LookAhead {
   /** After a probe that failed the dog learns first. */
   static final Duration BETWEEN_LOOKS = Duration.ofDays(14);
 
-  /** One rep in so many of a session at most. */
+  /** One rep in so many at most of what the day allows of them. */
   private static final int ONE_IN = 2;
 
   private final DogStanding dog;
@@ -46,8 +46,14 @@ final class LookAhead {
         .filter(part -> part.reps() > 0);
   }
 
+  /** None where there is not room enough for the probe to hold. */
   private int reps(Work work) {
-    return Math.min(work.repsToBeSure(), ground.limits().reps() / ONE_IN);
+    Limits limits = ground.limits();
+    int gapsOfRep = work.drills().getFirst().poles() - 1;
+    int room = Math.min(limits.reps(), limits.gaps() / gapsOfRep) / ONE_IN;
+    return room < work.standing().judgement().cleanRepsToDecide()
+        ? 0
+        : Math.min(work.repsToBeSure(), room);
   }
 
   private boolean hasItsTime(PoolStanding pool) {

@@ -29,7 +29,8 @@ public final class Planner {
   }
 
   private static boolean endsWell(List<PlanBlock> blocks, Outset outset) {
-    return blocks.getLast().expected().value() >= outset.target()
+    return blocks.getLast().purpose() != PlanBlock.Purpose.PROBE
+        && blocks.getLast().expected().value() >= outset.target()
         && outset.otherSide().isServedBy(blocks);
   }
 }

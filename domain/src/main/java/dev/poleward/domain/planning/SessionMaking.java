@@ -74,7 +74,7 @@ final class SessionMaking {
         .ifPresent(drill -> session.add(drill, 1, PlanBlock.Purpose.WARM_UP));
   }
 
-  /** What comes first, unless it is a beginning itself. */
+  /** What comes first, unless it is a beginning itself; a probe never is. */
   private Optional<DrillOfStage> first() {
     if (!outset.refreshers().isEmpty() && repsForRefreshers() > 0) {
       NextRung first = outset.refreshers().getFirst();
@@ -83,15 +83,13 @@ final class SessionMaking {
           ? Optional.empty()
           : Optional.of(new DrillOfStage(first.standing().stage().id(), drill));
     }
-    return parts()
-        .first()
-        .or(
-            () ->
-                Stream.concat(outset.look().stream(), outset.upkeep().stream())
-                    .map(Part::work)
-                    .findFirst())
-        .filter(work -> work.drills().stream().noneMatch(outset::isBeginning))
-        .map(work -> work.of(work.drills().getFirst()));
+    Optional<Work> work =
+        Stream.concat(parts().first().stream(), outset.upkeep().stream().map(Part::work))
+            .findFirst();
+    return work.isPresent()
+        ? work.filter(each -> each.drills().stream().noneMatch(outset::isBeginning))
+            .map(each -> each.of(each.drills().getFirst()))
+        : outset.look().map(look -> look.work().of(look.work().drills().getFirst()));
   }
 
   private int repsForRefreshers() {

@@ -41,8 +41,7 @@ class LookAheadTest {
     assertThat(plan.blocks())
         .extracting(PlanBlock::purpose)
         .contains(PlanBlock.Purpose.WORK)
-        .last()
-        .isIn(PlanBlock.Purpose.PROBE, PlanBlock.Purpose.FINISH);
+        .endsWith(PlanBlock.Purpose.PROBE, PlanBlock.Purpose.FINISH);
   }
 
   @Test
@@ -77,6 +76,30 @@ class LookAheadTest {
     SessionPlan plan = fourPolesRoundTheClock().plan(Available.EVERYTHING, Limits.ofReps(4));
 
     assertThat(probes(plan)).singleElement().extracting(PlanBlock::reps).isEqualTo(2);
+  }
+
+  @Test
+  void whereGapsAreScarceTheWorkGoesBefore() {
+    Learned dog = new Learned("three-bare", "four-bare", "six-probe");
+
+    assertThat(probes(dog.plan(Available.EVERYTHING, gaps(43)))).isEmpty();
+    assertThat(probes(dog.plan(Available.EVERYTHING, gaps(44)))).isNotEmpty();
+  }
+
+  private static Limits gaps(int gaps) {
+    return new Limits(16, gaps, 16, 24, Set.of(EntrySide.values()), false);
+  }
+
+  @Test
+  void aSessionNeitherBeginsNorEndsWithOne() {
+    SessionPlan plan =
+        new Learned("three-bare", "four-bare", "four-jump", "tunnel-straight", "tunnel-turned")
+            .plan(Available.EVERYTHING, SIXTEEN_REPS);
+
+    assertThat(plan.blocks())
+        .extracting(PlanBlock::purpose)
+        .startsWith(PlanBlock.Purpose.WARM_UP)
+        .endsWith(PlanBlock.Purpose.PROBE, PlanBlock.Purpose.FINISH);
   }
 
   @Test
