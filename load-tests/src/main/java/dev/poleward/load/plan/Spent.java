@@ -27,12 +27,17 @@ enum Spent {
     return words;
   }
 
-  static Spent on(PlanBlock block, Trainee dog) {
+  /**
+   * What a rep of a block is for.
+   *
+   * @param isTest whether it can bring its rung on
+   */
+  static Spent on(PlanBlock block, boolean isTest) {
     return switch (block.purpose()) {
       case WARM_UP, FINISH -> BEGIN_AND_END;
       case MEND, REFRESH, KEEP -> KEEPING;
       case PROBE -> PROBE;
-      case WORK -> dog.isDrill(block.drill()) ? TEST : STONE;
+      case WORK -> isTest ? TEST : STONE;
     };
   }
 }
