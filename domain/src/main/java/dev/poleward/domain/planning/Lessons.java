@@ -48,6 +48,7 @@ final class Lessons {
         .orElseGet(
             () ->
                 stones.towards(
+                    work.standing().stage().id(),
                     ways.stream()
                         .min(nearest.thenComparingDouble(way -> -forecast.share(way)))
                         .orElseThrow(),

@@ -45,7 +45,7 @@ final class SessionMaking {
   SessionMaking(Outset outset, @Nullable DrillOfStage end) {
     this.outset = outset;
     this.forecast = outset.forecast();
-    this.stones = new SteppingStone(forecast);
+    this.stones = new SteppingStone(outset.dog().programme(), forecast);
     this.lessons = new Lessons(forecast, stones);
     this.session = new SessionDraft(outset, end);
   }
@@ -116,7 +116,7 @@ final class SessionMaking {
     double share = forecast.share(drill);
     return share >= outset.floor() || (slips && !stepsBack && share >= LESSON_MIN)
         ? drill
-        : stones.towards(List.of(drill), outset.floor()).getFirst();
+        : stones.towards(next.standing().stage().id(), List.of(drill), outset.floor()).getFirst();
   }
 
   /** Once the rest is run: if it fails, nothing else is spoiled by it. */

@@ -37,7 +37,7 @@ final class SolidDrills {
 
   SolidDrills(DogStanding dog, Ground ground, CleanForecast forecast, List<Work> work) {
     this.forecast = forecast;
-    this.stones = new SteppingStone(forecast);
+    this.stones = new SteppingStone(dog.programme(), forecast);
     this.target = dog.programme().cleanTarget();
     this.sizeAllowed = ground.limits().sharpBends() > 0 ? ANY_ANGLE : Load.SHARP_BEND_DEGREES;
     this.learned =
@@ -81,7 +81,7 @@ final class SolidDrills {
         .or(
             () ->
                 stones
-                    .hardest(drill.drill(), target, Math.min(sizeMax, sizeAllowed))
+                    .hardest(drill, target, Math.min(sizeMax, sizeAllowed))
                     .filter(stone -> stone.rung().size() > knownSize)
                     .map(stone -> new DrillOfStage(drill.stage(), stone)))
         .or(() -> known)

@@ -3,7 +3,10 @@ package dev.poleward.domain.planning;
 import dev.poleward.domain.layout.EntryAngle;
 import dev.poleward.domain.layout.EntrySide;
 import dev.poleward.domain.programme.Drill;
+import dev.poleward.domain.programme.DrillOfStage;
+import dev.poleward.domain.programme.Programme;
 import dev.poleward.domain.programme.Rung;
+import dev.poleward.domain.programme.Stage;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -12,45 +15,72 @@ import java.util.OptionalDouble;
  * The way to a rung that is still too far: the same drill from a smaller angle. Trainers turn the
  * poles as far as the dog can follow, whatever the plan on paper says [C]. Nobody is crowded on the
  * way: of pressure there are no stones.
+ *
+ * <p>A stone that lies within the programme's tolerance of a rung counts for its test. That is
+ * right for what was meant to lie there; what is laid out short on purpose has to lie within half
+ * of it, or the rung would be passed by what it does not ask for.
  */
 final class SteppingStone {
 
-  /** Degrees from stone to stone: half a quarter of an hour on the clock [C]. */
-  static final double STEP_DEGREES = 3.75;
+  /**
+   * Degrees from stone to stone: five minutes on the clock, by which the last of four poles moves 8
+   * cm [D]. Half of the customary turn: what a dog can do falls off within few degrees of what it
+   * has practised.
+   */
+  static final double STEP_DEGREES = 2.5;
+
+  /** Part of the tolerance by which a stone may fall short of a rung that it counts for [C]. */
+  private static final double PART_OF_TOLERANCE = 0.5;
 
   /** What is nearer to straight on is laid out straight on: nobody could tell them apart [C]. */
   private static final double DEGREES_MIN = 7.5;
 
   private static final double SLIVER = 1e-6;
 
+  private final Programme programme;
   private final CleanForecast forecast;
 
-  SteppingStone(CleanForecast forecast) {
+  SteppingStone(Programme programme, CleanForecast forecast) {
+    this.programme = programme;
     this.forecast = forecast;
   }
 
   /** The drills from the largest angle from which that share can be expected, or else straight. */
-  List<Drill> towards(List<Drill> drills, double share) {
-    return from(drills, sizeFrom(drills, share, SolidDrills.ANY_ANGLE).orElse(0));
+  List<Drill> towards(String stage, List<Drill> drills, double share) {
+    return from(drills, sizeFrom(stage, drills, share, SolidDrills.ANY_ANGLE).orElse(0));
   }
 
   /** The hardest on the way, from no larger an angle, from which that share can be expected. */
-  Optional<Drill> hardest(Drill drill, double share, double sizeMax) {
-    return Ground.isPressure(drill)
+  Optional<Drill> hardest(DrillOfStage drill, double share, double sizeMax) {
+    return Ground.isPressure(drill.drill())
         ? Optional.empty()
-        : sizeFrom(List.of(drill), share, sizeMax).stream()
-            .mapToObj(size -> from(drill, size))
+        : sizeFrom(drill.stage(), List.of(drill.drill()), share, sizeMax).stream()
+            .mapToObj(size -> from(drill.drill(), size))
             .findFirst();
   }
 
-  private OptionalDouble sizeFrom(List<Drill> drills, double share, double sizeMax) {
+  private OptionalDouble sizeFrom(String stage, List<Drill> drills, double share, double sizeMax) {
     double largest = Math.min(sizeMax, drills.getFirst().rung().size());
     for (double size = largest; size > DEGREES_MIN - SLIVER; size -= STEP_DEGREES) {
-      if (forecast.share(from(drills, size)) >= share) {
+      List<Drill> stones = from(drills, size);
+      if (forecast.share(stones) >= share && !fallsShort(stage, stones.getFirst().rung())) {
         return OptionalDouble.of(size);
       }
     }
     return forecast.share(from(drills, 0)) >= share ? OptionalDouble.of(0) : OptionalDouble.empty();
+  }
+
+  /** Whether a stone would count for a rung that it does not show. */
+  private boolean fallsShort(String stage, Rung stone) {
+    return programme.stage(stage).filter(each -> fallsShort(each, stone)).isPresent();
+  }
+
+  private static boolean fallsShort(Stage stage, Rung stone) {
+    double most = stage.terms().toleranceDegrees() * PART_OF_TOLERANCE + SLIVER;
+    return stage
+        .rungOf(stone.angle())
+        .filter(rung -> rung.size() - stone.size() > most)
+        .isPresent();
   }
 
   /** The same drill from no larger an angle than that. */

@@ -1,9 +1,12 @@
 package dev.poleward.domain.programme;
 
 import dev.poleward.domain.event.BackChainStep;
+import dev.poleward.domain.layout.EntryAngle;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -35,6 +38,14 @@ public record Stage(
   /** Its rungs, by the size of the angle, both sides of one size before the next. */
   public List<Rung> rungs() {
     return entries.rungs(ground.line());
+  }
+
+  /** The rung that a rep from there belongs to: the nearest within the stage's tolerance. */
+  public Optional<Rung> rungOf(EntryAngle angle) {
+    double tolerance = terms.toleranceDegrees() + Entries.SLIVER_DEGREES;
+    return rungs().stream()
+        .filter(rung -> rung.isOnSideOf(angle) && rung.distanceTo(angle) <= tolerance)
+        .min(Comparator.comparingDouble(rung -> rung.distanceTo(angle)));
   }
 
   /** Its run-ups: one, but for a jump that is added backwards. */

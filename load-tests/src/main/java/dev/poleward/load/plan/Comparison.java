@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 
 /** The same dogs by both trainers. */
@@ -51,7 +52,10 @@ public final class Comparison {
             "50%",
             "90%",
             "clean",
-            "mean");
+            "mean",
+            "true chance at the end",
+            "when a rung was passed",
+            "passed too soon");
     row(report, "fixed order", fixed);
     row(report, "planner", planned);
     report.print();
@@ -106,7 +110,14 @@ public final class Comparison {
         quantile(all, Schooling::weeks, 0.5),
         quantile(all, Schooling::weeks, 0.9),
         all.stream().mapToDouble(s -> s.clean() / (double) s.reps()).average().orElse(0),
-        all.stream().mapToDouble(Schooling::reps).average().orElse(0));
+        all.stream().mapToDouble(Schooling::reps).average().orElse(0),
+        all.stream().mapToDouble(Schooling::atEnd).average().orElse(0),
+        whenPassed(all).average().orElse(0),
+        whenPassed(all).map(chance -> chance < Passed.NOT_YET ? 1 : 0).average().orElse(0));
+  }
+
+  private static DoubleStream whenPassed(List<Schooling> all) {
+    return all.stream().flatMap(dog -> dog.whenPassed().stream()).mapToDouble(chance -> chance);
   }
 
   private static double quantile(
