@@ -1,5 +1,6 @@
 package dev.poleward.domain.outlook;
 
+import dev.poleward.domain.mastery.PositiveDefinite;
 import java.util.List;
 import java.util.Optional;
 
@@ -36,9 +37,9 @@ final class TraitFit {
   static final class Top {
 
     private final Place place;
-    private final Curvature curvature;
+    private final PositiveDefinite curvature;
 
-    private Top(Place place, Curvature curvature) {
+    private Top(Place place, PositiveDefinite curvature) {
       this.place = place;
       this.curvature = curvature;
     }
@@ -49,7 +50,7 @@ final class TraitFit {
     }
 
     /** Of the height there, expectation included. */
-    Curvature curvature() {
+    PositiveDefinite curvature() {
       return curvature;
     }
 
@@ -101,9 +102,9 @@ final class TraitFit {
     Place here = at(prior.stream().mapToDouble(Normal::mean).toArray());
     for (int step = 0; ; step++) {
       double[][] slopes = slopes(here);
-      Curvature curvature = Curvature.of(information(here, slopes));
+      PositiveDefinite curvature = PositiveDefinite.of(information(here, slopes));
       double[] uphill = uphill(here, slopes);
-      double[] by = curvature.solve(uphill);
+      double[] by = curvature.solved(uphill);
       Optional<Place> next =
           step < stepsMax && gain(uphill, by) > GAIN_LEFT ? higher(here, by) : Optional.empty();
       if (next.isEmpty()) {

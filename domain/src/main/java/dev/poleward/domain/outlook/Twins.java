@@ -56,7 +56,7 @@ final class Twins {
       logProposal -= off[i] * off[i] / 2;
     }
     Temper others = OTHERS.draw(random);
-    double[] traits = top.curvature().solveUpper(off);
+    double[] traits = top.curvature().solvedByUpper(off);
     double logPrior = 0;
     for (int i = 0; i < traits.length; i++) {
       traits[i] = Math.clamp(traits[i] + top.traits()[i], -TraitFit.FARTHEST, TraitFit.FARTHEST);

@@ -1,5 +1,6 @@
 package dev.poleward.domain.planning;
 
+import dev.poleward.domain.mastery.PositiveDefinite;
 import java.util.List;
 
 /**
@@ -28,9 +29,9 @@ final class CleanModel {
   }
 
   private final double[] weights;
-  private final SquareRoot curvature;
+  private final PositiveDefinite curvature;
 
-  private CleanModel(double[] weights, SquareRoot curvature) {
+  private CleanModel(double[] weights, PositiveDefinite curvature) {
     this.weights = weights;
     this.curvature = curvature;
   }
@@ -46,7 +47,7 @@ final class CleanModel {
     double[] expected = Traits.expected();
     double[] precision = precision(Traits.deviation());
     double[] weights = expected.clone();
-    SquareRoot root = curvature(groups, weights, precision);
+    PositiveDefinite root = curvature(groups, weights, precision);
     double height = height(groups, weights, expected, precision);
     for (int step = 0; step < STEPS_MAX; step++) {
       double[] move = root.solved(slope(groups, weights, expected, precision));
@@ -124,7 +125,8 @@ final class CleanModel {
     return slope;
   }
 
-  private static SquareRoot curvature(List<Group> groups, double[] weights, double[] precision) {
+  private static PositiveDefinite curvature(
+      List<Group> groups, double[] weights, double[] precision) {
     int size = weights.length;
     double[][] curvature = new double[size][size];
     for (int i = 0; i < size; i++) {
@@ -141,7 +143,7 @@ final class CleanModel {
         }
       }
     }
-    return SquareRoot.of(curvature);
+    return PositiveDefinite.of(curvature);
   }
 
   /** The expected logit. */

@@ -58,8 +58,18 @@ public final class Comparison {
             "passed too soon");
     row(report, "fixed order", fixed);
     row(report, "planner", planned);
+    row(report, "fixed order, dogs through by both", ofDogsThroughByBoth(fixed));
+    row(report, "planner, dogs through by both", ofDogsThroughByBoth(planned));
     report.print();
     printFifths(settings);
+  }
+
+  /** Who is given up after years weighs heavily, and says nothing of the others. */
+  private List<Schooling> ofDogsThroughByBoth(List<Schooling> all) {
+    return IntStream.range(0, all.size())
+        .filter(dog -> fixed.get(dog).finished() && planned.get(dog).finished())
+        .mapToObj(all::get)
+        .toList();
   }
 
   /** Where the reps of plans go, by how well the fixed order serves a dog. */
