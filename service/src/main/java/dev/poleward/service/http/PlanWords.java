@@ -3,12 +3,16 @@ package dev.poleward.service.http;
 import dev.poleward.domain.judgement.DogStanding;
 import dev.poleward.domain.judgement.PoolStanding;
 import dev.poleward.domain.judgement.RungJudgement;
+import dev.poleward.domain.layout.EntrySide;
 import dev.poleward.domain.planning.PlanBlock;
 import dev.poleward.domain.planning.SessionPlan;
 import dev.poleward.domain.programme.DrillOfStage;
+import dev.poleward.domain.programme.Rung;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 
 /** Why a plan is as it is, in sentences. */
@@ -70,7 +74,10 @@ final class PlanWords {
       case REFRESH ->
           "Solid, but not practised for long: refresh it"
               + (rung.isEmpty() ? ", from a smaller angle first; " + expected(block) + "." : ".");
-      case WORK -> rung.map(pool -> test(pool, block, before)).orElseGet(() -> onTheWay(block));
+      case WORK ->
+          rung.filter(pool -> !pool.isBehind())
+              .map(pool -> test(pool, block, before))
+              .orElseGet(() -> onTheWay(block));
       case PROBE -> "A look ahead, %s; failing it costs nothing.".formatted(expected(block));
       case KEEP -> "Solid: a few reps, so that it stays so.";
       case FINISH -> "Something that goes well, to end with.";
@@ -91,8 +98,21 @@ final class PlanWords {
             .formatted(VerdictWords.cleanReps(judgement), expected(block));
   }
 
-  private static String onTheWay(PlanBlock block) {
-    return "On the way to a larger angle: from here " + expected(block) + ".";
+  private String onTheWay(PlanBlock block) {
+    String to = aim(block.drill()).map(TrainersWords::entry).orElse("a larger angle");
+    return "On the way to %s: from here %s.".formatted(to, expected(block));
+  }
+
+  /** The next larger angle of the stage that is left to learn there. */
+  private Optional<Rung> aim(DrillOfStage stone) {
+    Rung from = stone.drill().rung();
+    return dog.pools().stream()
+        .filter(pool -> pool.stage().id().equals(stone.stage()) && !pool.isBehind())
+        .filter(pool -> Objects.equals(pool.pool().step(), stone.drill().runUp().step()))
+        .map(pool -> pool.pool().rung())
+        .filter(rung -> from.side() == EntrySide.BOTH || from.side() == rung.side())
+        .filter(rung -> rung.size() > from.size())
+        .min(Comparator.naturalOrder());
   }
 
   private static String expected(PlanBlock block) {
