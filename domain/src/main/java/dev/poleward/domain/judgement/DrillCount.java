@@ -44,22 +44,31 @@ public record DrillCount(
 
   /** Counts the reps of one drill, at least one, ascending by (time, id). */
   static DrillCount of(DrillRun drill, List<PlacedRep> reps) {
-    List<PlacedRep> counted = reps.stream().filter(rep -> !rep.isHelped()).toList();
-    List<PlacedRep> recent =
-        counted.subList(Math.max(0, counted.size() - RECENT_REPS), counted.size());
+    int counted = 0;
+    int clean = 0;
+    int made = 0;
+    int recent = 0;
+    int recentClean = 0;
+    for (int i = reps.size() - 1; i >= 0; i--) {
+      PlacedRep rep = reps.get(i);
+      if (!rep.isHelped()) {
+        int isClean = rep.outcome() == Outcome.CLEAN ? 1 : 0;
+        recent += counted < RECENT_REPS ? 1 : 0;
+        recentClean += counted < RECENT_REPS ? isClean : 0;
+        counted++;
+        clean += isClean;
+        made += Success.ENTRY.made(rep) ? 1 : 0;
+      }
+    }
     return new DrillCount(
         drill,
-        counted.size(),
-        clean(counted),
-        (int) counted.stream().filter(Success.ENTRY::made).count(),
-        new Recent(clean(recent), recent.size()),
-        reps.size() - counted.size(),
+        counted,
+        clean,
+        made,
+        new Recent(recentClean, recent),
+        reps.size() - counted,
         reps.getFirst().moment().time(),
         reps.getLast().moment().time());
-  }
-
-  private static int clean(List<PlacedRep> reps) {
-    return (int) reps.stream().filter(rep -> rep.outcome() == Outcome.CLEAN).count();
   }
 
   /** The share of clean ones with 95% limits; null when it was never run without help. */

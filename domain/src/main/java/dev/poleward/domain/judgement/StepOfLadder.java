@@ -8,10 +8,12 @@ import dev.poleward.domain.programme.RewardLadder;
 import dev.poleward.domain.record.PlacedRep;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Predicate;
 
 /** Which step of a ladder a rep's rewards are nearest to. */
 public final class StepOfLadder {
+
+  private static final int PLACES = RewardPlace.values().length;
+  private static final int KINDS = RewardKind.values().length;
 
   private StepOfLadder() {}
 
@@ -23,12 +25,13 @@ public final class StepOfLadder {
    * @param reps ascending (time, id), without void and helped ones
    */
   public static List<RewardedRep> of(RewardLadder ladder, List<PlacedRep> reps) {
+    List<int[]> steps = ofSteps(ladder);
     List<RewardedRep> rewarded = new ArrayList<>();
     for (PlacedRep rep : reps) {
       boolean clean = rep.outcome() == Outcome.CLEAN;
       List<Reward> rewards = rep.details().rewards();
       if (clean && rewards != null) {
-        rewarded.add(new RewardedRep(nearest(ladder, rewards), true));
+        rewarded.add(new RewardedRep(nearest(steps, counted(rewards)), true));
       } else if (!rewarded.isEmpty()) {
         rewarded.add(new RewardedRep(rewarded.getLast().step(), clean));
       }
@@ -41,10 +44,18 @@ public final class StepOfLadder {
    * exit, food and toys; of steps that differ by as many, the richest.
    */
   public static int nearest(RewardLadder ladder, List<Reward> rewards) {
+    return nearest(ofSteps(ladder), counted(rewards));
+  }
+
+  private static List<int[]> ofSteps(RewardLadder ladder) {
+    return ladder.steps().stream().map(step -> counted(step.rewards())).toList();
+  }
+
+  private static int nearest(List<int[]> steps, int[] rewards) {
     int nearest = 0;
     int least = Integer.MAX_VALUE;
-    for (int step = 0; step < ladder.steps().size(); step++) {
-      int difference = difference(ladder.steps().get(step).rewards(), rewards);
+    for (int step = 0; step < steps.size(); step++) {
+      int difference = difference(steps.get(step), rewards);
       if (difference < least) {
         nearest = step;
         least = difference;
@@ -53,21 +64,21 @@ public final class StepOfLadder {
     return nearest;
   }
 
-  private static int difference(List<Reward> some, List<Reward> others) {
+  private static int difference(int[] some, int[] others) {
     int difference = 0;
-    for (RewardPlace place : RewardPlace.values()) {
-      for (RewardKind kind : RewardKind.values()) {
-        Predicate<Reward> alike = reward -> reward.at() == place && reward.kind() == kind;
-        difference += Math.abs(count(some, alike) - count(others, alike));
-      }
+    for (int i = 0; i < some.length; i++) {
+      difference += Math.abs(some[i] - others[i]);
     }
     return difference;
   }
 
-  private static int count(List<Reward> rewards, Predicate<Reward> which) {
-    return rewards.stream()
-        .filter(which)
-        .mapToInt(reward -> reward.count() == null ? 1 : reward.count())
-        .sum();
+  /** How many of each kind at each place. */
+  private static int[] counted(List<Reward> rewards) {
+    int[] counted = new int[PLACES * KINDS];
+    for (Reward reward : rewards) {
+      counted[reward.at().ordinal() * KINDS + reward.kind().ordinal()] +=
+          reward.count() == null ? 1 : reward.count();
+    }
+    return counted;
   }
 }

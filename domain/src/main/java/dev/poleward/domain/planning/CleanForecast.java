@@ -233,14 +233,16 @@ public final class CleanForecast implements ExpectedClean {
     double expected = fresh - faded;
     double ofModel = model.variance(traits);
     double variance = ofModel + DRILLS_DIFFER * DRILLS_DIFFER;
-    Collection<Seen> own = seen.getOrDefault(cell, Map.of()).values();
+    List<Seen> own = List.copyOf(seen.getOrDefault(cell, Map.of()).values());
+    double[] harder = own.stream().mapToDouble(each -> model.logit(each.traits) - fresh).toArray();
     double logit = expected;
     double precision = 1 / variance;
     for (int step = 0; step < STEPS; step++) {
       double slope = (expected - logit) / variance;
       precision = 1 / variance;
-      for (Seen each : own) {
-        double share = CleanModel.chance(logit + model.logit(each.traits) - fresh);
+      for (int i = 0; i < harder.length; i++) {
+        Seen each = own.get(i);
+        double share = CleanModel.chance(logit + harder[i]);
         slope += each.clean - each.reps() * share;
         precision += each.reps() * share * (1 - share);
       }

@@ -17,12 +17,12 @@ final class CleanModel {
   /** Alike reps, weighted. */
   static final class Group {
 
-    private final double[] traits;
+    private final SparseVector traits;
     private final double clean;
     private final double missed;
 
     Group(double[] traits, double clean, double missed) {
-      this.traits = traits;
+      this.traits = SparseVector.of(traits);
       this.clean = clean;
       this.missed = missed;
     }
@@ -93,7 +93,7 @@ final class CleanModel {
       height -= precision[i] * off * off / 2;
     }
     for (Group group : groups) {
-      double logit = dot(weights, group.traits);
+      double logit = group.traits.dot(weights);
       double small = StrictMath.log1p(StrictMath.exp(-Math.abs(logit)));
       height -= group.clean * (small + Math.max(0, -logit));
       height -= group.missed * (small + Math.max(0, logit));
@@ -116,11 +116,8 @@ final class CleanModel {
       slope[i] = precision[i] * (expected[i] - weights[i]);
     }
     for (Group group : groups) {
-      double share = chance(dot(weights, group.traits));
-      double surplus = group.clean - (group.clean + group.missed) * share;
-      for (int i = 0; i < slope.length; i++) {
-        slope[i] += surplus * group.traits[i];
-      }
+      double share = chance(group.traits.dot(weights));
+      group.traits.addTo(slope, group.clean - (group.clean + group.missed) * share);
     }
     return slope;
   }
@@ -133,15 +130,9 @@ final class CleanModel {
       curvature[i][i] = precision[i];
     }
     for (Group group : groups) {
-      double[] traits = group.traits;
-      double share = chance(dot(weights, traits));
+      double share = chance(group.traits.dot(weights));
       double information = (group.clean + group.missed) * share * (1 - share);
-      for (int i = 0; i < size; i++) {
-        double row = information * traits[i];
-        for (int j = 0; row != 0 && j <= i; j++) {
-          curvature[i][j] += row * traits[j];
-        }
-      }
+      group.traits.addSquareTo(curvature, information);
     }
     return PositiveDefinite.of(curvature);
   }
