@@ -15,7 +15,10 @@ import java.util.Map;
  * @param polesYoung most poles for a young dog
  * @param gapsYoung most gaps a session for a young dog
  * @param barHeightYoung highest bar for a young dog, metres, 0 to 1
- * @param easeBackDays so many days after a rest load rises from a third to all of it
+ * @param easeBackDays so many days after a rest or a long break load rises from a third to all of
+ *     it
+ * @param breakDays so many days after its last run a dog that was not resting comes back as from a
+ *     rest, 7 to 365
  * @param heatCaution degrees Celsius as a dog feels them ({@link Heat}) from which it does half
  * @param heatStop degrees Celsius as a dog feels them from which it does nothing
  */
@@ -30,12 +33,13 @@ public record CareLimits(
     int gapsYoung,
     double barHeightYoung,
     int easeBackDays,
+    int breakDays,
     int heatCaution,
     int heatStop) {
 
   /** Where a club says nothing. */
   public static final CareLimits USUAL =
-      new CareLimits(18, 24, 90, 240, 50, 10, 4, 24, 0.1, 14, 24, 32);
+      new CareLimits(18, 24, 90, 240, 50, 10, 4, 24, 0.1, 14, 28, 24, 32);
 
   /** The limits of a club whose settings say so much; numbers that cannot be are passed over. */
   public static CareLimits of(Map<String, Object> settings) {
@@ -54,6 +58,7 @@ public record CareLimits(
         CareSetting.GAPS_YOUNG.in(settings, gapsYoung),
         metres(settings, "barHeightYoung", barHeightYoung),
         CareSetting.EASE_BACK_DAYS.in(settings, easeBackDays),
+        CareSetting.BREAK_DAYS.in(settings, breakDays),
         CareSetting.HEAT_CAUTION.in(settings, heatCaution),
         CareSetting.HEAT_STOP.in(settings, heatStop));
   }
@@ -75,6 +80,7 @@ public record CareLimits(
         gapsYoung,
         barHeightYoung,
         Math.max(easeBackDays, cleared.easeBackDays),
+        breakDays,
         Math.min(heatCaution, cleared.heatCaution),
         Math.min(heatStop, cleared.heatStop));
   }

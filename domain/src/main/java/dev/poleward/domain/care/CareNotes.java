@@ -58,11 +58,24 @@ final class CareNotes {
     return new CareNote(
         "easing-back",
         Severity.CAUTION,
-        "The dog comes back from a rest: load is held to "
-            + percent
-            + "% and rises over the weeks that follow."
+        "The dog comes back from a rest: " + held(percent) + ASK,
+        COMMON_PRACTICE);
+  }
+
+  static CareNote easingBack(LongBreak pause, int percent) {
+    return new CareNote(
+        "easing-back",
+        Severity.CAUTION,
+        "The dog comes back from a break: its last run before %s was %d days earlier, on %s. "
+                .formatted(pause.back(), pause.days(), pause.lastRun())
+            + "Begin easy, straight on and with few reps: "
+            + held(percent)
             + ASK,
         COMMON_PRACTICE);
+  }
+
+  private static String held(int percent) {
+    return "load is held to " + percent + "% and rises over the weeks that follow.";
   }
 
   static CareNote clearedWithinLimits(List<String> limits) {

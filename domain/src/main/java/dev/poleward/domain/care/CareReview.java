@@ -9,7 +9,6 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Objects;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
@@ -18,7 +17,7 @@ public final class CareReview {
 
   private static final int SESSIONS_USUAL_MAX = 2;
 
-  /** Part of the usual load with which a dog comes back from a rest [C]. */
+  /** Part of the usual load with which a dog comes back from a rest or a long break [C]. */
   private static final double EASED_FROM = 1.0 / 3;
 
   /** Part of it when it is warm [C]. */
@@ -59,7 +58,7 @@ public final class CareReview {
     boolean young = own.isAsYoung();
     int allowed = gaps();
     int usedTo = usedTo(allowed);
-    double part = partAfterRest() * partInHeat();
+    double part = partOnReturn(trained) * partInHeat();
     boolean angleWork = mayTurn(trained);
     List<String> cleared = ClearedLimits.inWords(DogLimits.clearance(dog));
     if (!cleared.isEmpty()) {
@@ -134,24 +133,37 @@ public final class CareReview {
     }
   }
 
-  /** Part of the load that a dog may bear after its rest; notes it while it is resting. */
-  private double partAfterRest() {
+  /**
+   * Part of the load that a dog may bear after its rest, or after a break that nobody named; notes
+   * it while it is resting. Of the two that counts which holds it to less, the rest if they agree.
+   */
+  private double partOnReturn(Trained trained) {
     Fact<DogRested> rest = dog.rested();
-    if (rest == null) {
-      return 1;
-    }
-    if (RestOfDog.isOn(dog, question.day(), question.zone())) {
+    if (rest != null && RestOfDog.isOn(dog, question.day(), question.zone())) {
       notes.add(CareNotes.resting(rest.event().reason(), rest.event().until()));
       return 0;
     }
-    LocalDate over = Objects.requireNonNull(RestOfDog.over(dog, question.zone()));
-    long since = ChronoUnit.DAYS.between(over, question.day());
-    if (since >= limits.easeBackDays()) {
-      return 1;
+    LocalDate over = RestOfDog.over(dog, question.zone());
+    double afterRest = over == null ? 1 : partSince(over);
+    LongBreak pause = LongBreak.latest(trained.reps(), over, question, limits);
+    double afterBreak = pause == null ? 1 : partSince(pause.back());
+    if (pause != null && afterBreak < afterRest) {
+      notes.add(CareNotes.easingBack(pause, percent(afterBreak)));
+    } else if (afterRest < 1) {
+      notes.add(CareNotes.easingBack(percent(afterRest)));
     }
-    double part = EASED_FROM + (1 - EASED_FROM) * since / limits.easeBackDays();
-    notes.add(CareNotes.easingBack((int) Math.round(100 * part)));
-    return part;
+    return Math.min(afterRest, afterBreak);
+  }
+
+  private double partSince(LocalDate back) {
+    long since = ChronoUnit.DAYS.between(back, question.day());
+    return since >= limits.easeBackDays()
+        ? 1
+        : EASED_FROM + (1 - EASED_FROM) * since / limits.easeBackDays();
+  }
+
+  private static int percent(double part) {
+    return (int) Math.round(100 * part);
   }
 
   private @Nullable Double heat() {

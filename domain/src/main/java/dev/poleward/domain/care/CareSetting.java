@@ -14,6 +14,7 @@ enum CareSetting {
   POLES_YOUNG("polesYoung", 2, 24),
   GAPS_YOUNG("gapsYoung", 0, 2_000),
   EASE_BACK_DAYS("easeBackDays", 0, 365),
+  BREAK_DAYS("breakDays", 7, 365),
   HEAT_CAUTION("heatCaution", 0, 50),
   HEAT_STOP("heatStop", 0, 50);
 

@@ -57,7 +57,7 @@ class SignsTest {
   @Test
   void aDogThatHopsWhereItStrodeRunsStraightOnUntilItIsCleared() {
     List<PlacedRep> reps = new ArrayList<>();
-    run(20, 6, NOW.minus(Duration.ofDays(30))).forEach(rep -> reps.add(strode(rep, Stride.SINGLE)));
+    run(20, 6, NOW.minus(Duration.ofDays(20))).forEach(rep -> reps.add(strode(rep, Stride.SINGLE)));
     CarePermit well = permit(reps, GROWN);
     run(7, 6, NOW.minus(Duration.ofDays(3))).forEach(rep -> reps.add(strode(rep, Stride.SINGLE)));
     run(3, 6, NOW.minus(Duration.ofDays(2))).forEach(rep -> reps.add(strode(rep, Stride.HOP)));
@@ -91,7 +91,7 @@ class SignsTest {
   @Test
   void lessDriveAndSeveralSlipsAtOnceAreSigns() {
     List<PlacedRep> reps = new ArrayList<>();
-    run(20, 4, NOW.minus(Duration.ofDays(30))).forEach(rep -> reps.add(driven(rep, 3)));
+    run(20, 4, NOW.minus(Duration.ofDays(20))).forEach(rep -> reps.add(driven(rep, 3)));
     run(8, 4, NOW.minus(Duration.ofDays(2))).forEach(rep -> reps.add(driven(rep, 2)));
     Instant lately = NOW.minus(Duration.ofDays(4));
     Instant longAgo = NOW.minus(Duration.ofDays(40));

@@ -93,7 +93,9 @@ final class GeneratedTeaching {
   private void look(GeneratedTalk talk) {
     tell(BEGUN, talk.clubRegistered());
     for (int change = 0; change < 4; change++) {
-      String limit = pick.of(List.of("gapsPerSession", "heatCaution", "heatStop", "easeBackDays"));
+      String limit =
+          pick.of(
+              List.of("gapsPerSession", "heatCaution", "heatStop", "easeBackDays", "breakDays"));
       Map<String, Object> limits = Map.of(limit, 20L + pick.below(40));
       tell(within(pick.below(EVENINGS)), new ClubSettingsChanged(null, null, limits, null));
     }

@@ -111,6 +111,9 @@ class PlanLawsTest {
     assertThat(seen.care)
         .contains("have-it-looked-at", "load-grows", "resting", "easing-back", "wet-ground")
         .contains("hot", "too-hot", "young", "day-is-full");
+    assertThat(seen.returns)
+        .anyMatch(text -> text.contains("from a rest"))
+        .anyMatch(text -> text.contains("from a break"));
     assertThat(seen.signs)
         .anyMatch(text -> text.contains("hops"))
         .anyMatch(text -> text.contains("less keen"))
@@ -127,6 +130,7 @@ class PlanLawsTest {
     private final Set<PlanBlock.Purpose> purposes = EnumSet.noneOf(PlanBlock.Purpose.class);
     private final Set<FadeAdvice> advice = EnumSet.noneOf(FadeAdvice.class);
     private final Set<String> care = new TreeSet<>();
+    private final Set<String> returns = new TreeSet<>();
     private final Set<String> signs = new TreeSet<>();
     private int planned;
     private long dogsInOneOrder;
@@ -149,6 +153,9 @@ class PlanLawsTest {
 
     private void hear(CareNote note) {
       care.add(note.id());
+      if (note.id().equals("easing-back")) {
+        returns.add(note.text());
+      }
       if (note.id().equals("have-it-looked-at")) {
         signs.add(note.text());
       }

@@ -56,6 +56,7 @@ final class CareShape {
         .put("gapsYoung", limits.gapsYoung())
         .put("barHeightYoung", limits.barHeightYoung())
         .put("easeBackDays", limits.easeBackDays())
+        .put("breakDays", limits.breakDays())
         .put("heatCaution", limits.heatCaution())
         .put("heatStop", limits.heatStop())
         .done();

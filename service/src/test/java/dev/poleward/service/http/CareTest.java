@@ -17,6 +17,7 @@ import dev.poleward.service.SharedService;
 import io.restassured.response.ValidatableResponse;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
@@ -109,6 +110,7 @@ class CareTest {
   void aClubsLimitsAreJudgedAtTheDoorAndKept() {
     settings(400, "{'gapsPerSesion':60}");
     settings(400, "{'poles':1}");
+    settings(400, "{'breakDays':6}");
     settings(400, "{'heatStop':'cold'}");
     settings(201, "{'gapsPerSession':60,'heatStop':28}");
 
@@ -258,6 +260,30 @@ class CareTest {
     plan("{'id':'i-1','time':'2026-05-04T17:00:00Z','budget':{'reps':30}}")
         .statusCode(201)
         .body("notes.text", hasItem(told.getFirst()));
+  }
+
+  /** Nobody said that it rested: half a year lies between its reps and the day. */
+  @Test
+  void aPlanAfterALongBreakIsEasedBackAsCareSays() {
+    club.record(Said.rep("r-1", "s-1", "juniper", "18:05:00", ON_FOUR));
+
+    String asked = "asOf=2026-11-04T20:00:00Z";
+    care(asked)
+        .statusCode(200)
+        .body("gaps", equalTo(30))
+        .body("sharpBends", equalTo(3))
+        .body("limits.breakDays", equalTo(28));
+    List<String> told = care(asked).extract().path("notes.text");
+    assertThat(told).anyMatch(text -> text.contains("184 days earlier, on 2026-05-04"));
+    ValidatableResponse plan =
+        plan("{'id':'i-1','time':'2026-11-04T17:00:00Z','budget':{'reps':30}}")
+            .statusCode(201)
+            .body("notes.text", hasItem(told.getFirst()));
+    List<Integer> poles = plan.extract().path("drills.poles");
+    List<Integer> reps = plan.extract().path("drills.reps");
+    assertThat(IntStream.range(0, poles.size()).map(i -> (poles.get(i) - 1) * reps.get(i)).sum())
+        .isBetween(1, 30);
+    care(DAY).body("notes.id", not(hasItem("easing-back")));
   }
 
   @Test
