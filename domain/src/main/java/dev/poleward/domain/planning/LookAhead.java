@@ -1,10 +1,12 @@
 package dev.poleward.domain.planning;
 
+import dev.poleward.domain.care.CareLimits;
 import dev.poleward.domain.judgement.DogStanding;
 import dev.poleward.domain.judgement.PoolStanding;
 import dev.poleward.domain.judgement.StageState;
 import java.time.Duration;
 import java.util.Comparator;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -19,6 +21,9 @@ final class LookAhead {
 
   /** After a probe that failed the dog learns first. */
   static final Duration BETWEEN_LOOKS = Duration.ofDays(14);
+
+  /** After as long without practice the dog begins with what is easy and short [C]. */
+  static final Duration LONG_BREAK = Duration.ofDays(CareLimits.USUAL.breakDays());
 
   /** One rep in so many at most of what the day allows of them. */
   private static final int ONE_IN = 2;
@@ -35,6 +40,10 @@ final class LookAhead {
 
   /** What can be expected to go best of all that may be tried today. */
   Optional<Part> today() {
+    return comesBack() ? Optional.empty() : best();
+  }
+
+  private Optional<Part> best() {
     return dog.stages().stream()
         .filter(stage -> stage.state() == StageState.OPEN && stage.isProbe())
         .flatMap(stage -> stage.pools().stream().filter(stage::isTurnOf))
@@ -54,6 +63,15 @@ final class LookAhead {
     return room < work.standing().judgement().cleanRepsToDecide()
         ? 0
         : Math.min(work.repsToBeSure(), room);
+  }
+
+  private boolean comesBack() {
+    return dog.pools().stream()
+        .map(PoolStanding::practised)
+        .filter(Objects::nonNull)
+        .max(Comparator.naturalOrder())
+        .map(last -> !last.plus(LONG_BREAK).isAfter(dog.agedTo()))
+        .orElse(false);
   }
 
   private boolean hasItsTime(PoolStanding pool) {

@@ -58,6 +58,14 @@ class LookAheadTest {
   }
 
   @Test
+  void noneIsTriedOnTheFirstDayAfterALongBreak() {
+    Learned dog = fourPolesRoundTheClock();
+
+    assertThat(probes(dog.daysPass(27))).isNotEmpty();
+    assertThat(probes(dog.daysPass(1))).isEmpty();
+  }
+
+  @Test
   void theyAreNotTriedWhileTheyCannotBeExpectedToHold() {
     Learned dog = fourPolesRoundTheClock().missed("six-probe", 12).daysPass(15);
 
