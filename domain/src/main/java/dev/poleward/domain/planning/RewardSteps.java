@@ -2,17 +2,35 @@ package dev.poleward.domain.planning;
 
 import dev.poleward.domain.judgement.StageRewards;
 import dev.poleward.domain.judgement.StandingReading;
+import dev.poleward.domain.programme.DrillOfStage;
+import dev.poleward.domain.programme.Entries;
+import dev.poleward.domain.programme.Stage;
 import dev.poleward.domain.record.PlacedRep;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
-/** On which step of its reward ladder each stage is to be run next. */
+/** On which step of its stage's reward ladder each drill is to be run next. */
 public final class RewardSteps {
 
-  private final Map<String, Integer> ofStages = new HashMap<>();
+  private final Map<String, Step> ofStages = new HashMap<>();
+  private final CleanReach clean;
 
-  private RewardSteps() {}
+  /**
+   * Of what is not new.
+   *
+   * @param tolerance degrees by which a drill may lie farther out than what the dog knows
+   */
+  private record Step(int next, double tolerance) {
+
+    int richer() {
+      return Math.max(0, next - 1);
+    }
+  }
+
+  private RewardSteps(CleanReach clean) {
+    this.clean = clean;
+  }
 
   /**
    * Looks at how rewards faded in each stage, and goes a step down, stays or goes a step up.
@@ -20,14 +38,26 @@ public final class RewardSteps {
    * @param reps of the dog, ascending by (time, id)
    */
   public static RewardSteps of(StandingReading reading, List<PlacedRep> reps) {
-    RewardSteps steps = new RewardSteps();
-    StageRewards.of(reading, reps)
-        .forEach(stage -> steps.ofStages.put(stage.stage().id(), stage.nextStep()));
+    RewardSteps steps = new RewardSteps(CleanReach.of(reps));
+    StageRewards.of(reading, reps).forEach(steps::add);
     return steps;
   }
 
-  /** The step of a stage, from 0 for the richest. */
-  public int of(String stage) {
-    return ofStages.getOrDefault(stage, 0);
+  private void add(StageRewards rewards) {
+    Stage stage = rewards.stage();
+    double tolerance = stage.terms().toleranceDegrees() + Entries.SLIVER_DEGREES;
+    ofStages.put(stage.id(), new Step(rewards.nextStep(), tolerance));
+  }
+
+  /**
+   * The step of a drill, from 0 for the richest: its stage's, and one richer where the dog was not
+   * clean with so many poles, after that run-up, on that entry side and from so far out before [C].
+   */
+  public int of(DrillOfStage drill) {
+    Step step = ofStages.get(drill.stage());
+    if (step == null) {
+      return 0;
+    }
+    return clean.holds(drill.drill(), step.tolerance()) ? step.next() : step.richer();
   }
 }

@@ -22,6 +22,7 @@ import dev.poleward.domain.planning.PlanOutcome;
 import dev.poleward.domain.planning.Planner;
 import dev.poleward.domain.planning.RewardSteps;
 import dev.poleward.domain.planning.SessionPlan;
+import dev.poleward.domain.programme.DrillOfStage;
 import dev.poleward.domain.programme.Programme;
 import dev.poleward.domain.programme.ProgrammesFollowed;
 import dev.poleward.domain.record.ClubRecord;
@@ -56,8 +57,15 @@ import java.util.TreeMap;
  */
 final class EveryPlan {
 
-  /** How rewards faded, and the step to go on with in each stage. */
-  record Rewards(List<StageRewards> stages, List<Integer> steps) {}
+  /** How rewards faded. */
+  record Rewards(List<StageRewards> stages) {}
+
+  /**
+   * The step by which a drill of a plan is rewarded.
+   *
+   * @param ofStage of what is not new there
+   */
+  record RewardedDrill(DrillOfStage drill, int ofStage, int step) {}
 
   private final View view;
   private final Placement placement;
@@ -106,9 +114,7 @@ final class EveryPlan {
     String animal = placement.identity().of(known.registered().standing().event().dog());
     RewardSteps steps = RewardSteps.of(reading, reps);
     List<StageRewards> stages = StageRewards.of(reading, reps);
-    answers.put(
-        "rewards of dog " + dog,
-        new Rewards(stages, stages.stream().map(each -> steps.of(each.stage().id())).toList()));
+    answers.put("rewards of dog " + dog, new Rewards(stages));
     for (Instant at : PlanQuestions.TIMES) {
       DogStanding standing = reading.standing(at, ClubRetention.UNKNOWN);
       CleanForecast forecast = CleanForecast.of(reps, at);
@@ -127,9 +133,25 @@ final class EveryPlan {
         String question = " of dog " + dog + " at " + at + " " + day;
         answers.put("care" + question, permit.planned(ahead(plan, day)));
         answers.put("plan" + question, plan);
+        for (int i = 0; i < plan.blocks().size(); i++) {
+          answers.put(
+              "reward of block " + i + question, rewarded(plan.blocks().get(i), steps, stages));
+        }
       }
     }
     return plans.getFirst();
+  }
+
+  private static RewardedDrill rewarded(
+      PlanBlock block, RewardSteps steps, List<StageRewards> stages) {
+    DrillOfStage drill = block.drill();
+    int ofStage =
+        stages.stream()
+            .filter(each -> each.stage().id().equals(drill.stage()))
+            .mapToInt(StageRewards::nextStep)
+            .findFirst()
+            .orElseThrow();
+    return new RewardedDrill(drill, ofStage, steps.of(drill));
   }
 
   private static SessionAhead ahead(SessionPlan plan, Conditions day) {

@@ -119,6 +119,8 @@ class PlanLawsTest {
         .anyMatch(text -> text.contains("less keen"))
         .anyMatch(text -> text.contains("slower"))
         .anyMatch(text -> text.contains("misses what was solid"));
+    assertThat(seen.richer).isPositive();
+    assertThat(seen.asRichAsItsStage).isPositive();
     assertThat(seen.planned).isPositive();
     assertThat(seen.dogsInOneOrder).isGreaterThan(1);
     assertThat(seen.leftOut).isPositive();
@@ -132,6 +134,8 @@ class PlanLawsTest {
     private final Set<String> care = new TreeSet<>();
     private final Set<String> returns = new TreeSet<>();
     private final Set<String> signs = new TreeSet<>();
+    private int richer;
+    private int asRichAsItsStage;
     private int planned;
     private long dogsInOneOrder;
     private int leftOut;
@@ -141,6 +145,7 @@ class PlanLawsTest {
         case SessionPlan plan -> plan.blocks().forEach(block -> purposes.add(block.purpose()));
         case EveryPlan.Rewards rewards ->
             rewards.stages().forEach(stage -> advice.add(stage.fade().advice()));
+        case EveryPlan.RewardedDrill drill -> look(drill);
         case CarePermit permit -> permit.notes().forEach(this::hear);
         case Optional<?> of when of.orElse(null) instanceof PlanOutcome outcome ->
             planned += outcome.reps();
@@ -148,6 +153,14 @@ class PlanLawsTest {
         default -> {
           // Nothing that comes in kinds.
         }
+      }
+    }
+
+    private void look(EveryPlan.RewardedDrill drill) {
+      if (drill.step() < drill.ofStage()) {
+        richer++;
+      } else if (drill.ofStage() > 0) {
+        asRichAsItsStage++;
       }
     }
 

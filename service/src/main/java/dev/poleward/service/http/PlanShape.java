@@ -84,7 +84,7 @@ final class PlanShape {
     drill.put("expectedClean", expected.value());
     drill.put("expectedLower", expected.lower());
     drill.put("expectedUpper", expected.upper());
-    int step = rewards.of(of.stage());
+    int step = rewards.of(of);
     RewardStep reward = stage.terms().rewardLadder().steps().get(step);
     drill.put("rewardStep", step);
     if (reward.name() != null) {
