@@ -128,12 +128,12 @@ final class CareNotes {
         COMMON_PRACTICE);
   }
 
-  static CareNote longerLineAhead(int before, int now) {
+  static CareNote longerLineAhead(UsualLine usual, int now) {
     return new CareNote(
         "longer-line-ahead",
         Severity.CAUTION,
-        "In the last five weeks the line had up to %d poles; this session has %d: a rep is %s times the load."
-                .formatted(before, now, times(before, now))
+        "In the five weeks up to its last run, on %s, the line had up to %d poles; this session has %d: a rep is %s times the load."
+                .formatted(usual.lastRun(), usual.poles(), now, times(usual.poles(), now))
             + " Fewer reps make up for it."
             + ASK,
         "Arithmetic: n poles have n - 1 gaps.");

@@ -34,12 +34,12 @@ public record CarePermit(
 
   /**
    * The same with what is to be minded in a session: the load where a rep is more than twice what
-   * it was in the last five weeks, the sides of turned entries, pressure.
+   * the dog is used to, the sides of turned entries, pressure.
    */
   public CarePermit planned(SessionAhead session) {
     List<CareNote> more = new ArrayList<>(notes);
-    int usual = Math.max(load.week().poles(), load.before().poles());
-    if (usual > 0 && session.poles() - 1 > 2 * (usual - 1)) {
+    UsualLine usual = load.line();
+    if (usual != null && usual.isFarExceededBy(session.poles())) {
       more.add(CareNotes.longerLineAhead(usual, session.poles()));
     }
     if (session.isTurned()) {
