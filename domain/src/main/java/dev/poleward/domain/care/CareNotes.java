@@ -54,28 +54,29 @@ final class CareNotes {
           + " weaving: a veterinarian decides."
           + " Your organisation's rules and local law come first.";
 
-  static CareNote easingBack(int percent) {
+  static CareNote easingBack(EasedBack back) {
     return new CareNote(
         "easing-back",
         Severity.CAUTION,
-        "The dog comes back from a rest: " + held(percent) + ASK,
+        "The dog comes back from a rest: " + held(back) + ASK,
         COMMON_PRACTICE);
   }
 
-  static CareNote easingBack(LongBreak pause, int percent) {
+  static CareNote easingBack(LongBreak pause, EasedBack back) {
     return new CareNote(
         "easing-back",
         Severity.CAUTION,
         "The dog comes back from a break: its last run before %s was %d days earlier, on %s. "
                 .formatted(pause.back(), pause.days(), pause.lastRun())
             + "Begin easy, straight on and with few reps: "
-            + held(percent)
+            + held(back)
             + ASK,
         COMMON_PRACTICE);
   }
 
-  private static String held(int percent) {
-    return "load is held to " + percent + "% and rises over the weeks that follow.";
+  private static String held(EasedBack back) {
+    return "load is held to %d%%, sharp bends to %d%%, and both rise over the weeks that follow."
+        .formatted(back.loadPercent(), back.sharpBendsPercent());
   }
 
   static CareNote clearedWithinLimits(List<String> limits) {

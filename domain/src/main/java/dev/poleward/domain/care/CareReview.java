@@ -17,10 +17,7 @@ public final class CareReview {
 
   private static final int SESSIONS_USUAL_MAX = 2;
 
-  /** Part of the usual load with which a dog comes back from a rest or a long break [C]. */
-  private static final double EASED_FROM = 1.0 / 3;
-
-  /** Part of it when it is warm [C]. */
+  /** Part of the usual load when it is warm [C]. */
   private static final double WARM = 0.5;
 
   /** So many degrees below the caution water and shade are worth a word [C]. */
@@ -58,7 +55,8 @@ public final class CareReview {
     boolean young = own.isAsYoung();
     int allowed = gaps();
     int usedTo = usedTo(allowed);
-    double part = partOnReturn(trained) * partInHeat();
+    EasedBack back = onReturn(trained);
+    double inHeat = partInHeat();
     boolean angleWork = mayTurn(trained);
     List<String> cleared = ClearedLimits.inWords(DogLimits.clearance(dog));
     if (!cleared.isEmpty()) {
@@ -75,7 +73,7 @@ public final class CareReview {
       notes.add(CareNotes.wetGround());
     }
     boolean stopped = notes.stream().anyMatch(note -> note.severity() == Severity.STOP);
-    int gaps = stopped ? 0 : (int) (part * usedTo);
+    int gaps = stopped ? 0 : (int) (back.load() * inHeat * usedTo);
     if (usedTo < allowed && !stopped) {
       notes.add(CareNotes.loadGrows(load, gaps, outgrown()));
     }
@@ -84,7 +82,7 @@ public final class CareReview {
     return new CarePermit(
         own.poles(),
         gaps,
-        stopped || wet || !angleWork ? 0 : (int) (part * sharp),
+        stopped || wet || !angleWork ? 0 : (int) (back.sharpBends() * inHeat * sharp),
         young ? limits.barHeightYoung() : null,
         angleWork,
         load,
@@ -134,36 +132,31 @@ public final class CareReview {
   }
 
   /**
-   * Part of the load that a dog may bear after its rest, or after a break that nobody named; notes
-   * it while it is resting. Of the two that counts which holds it to less, the rest if they agree.
+   * What a dog may bear after its rest, or after a break that nobody named; notes it while it is
+   * resting. Of the two that counts which holds it to less, the rest if they agree.
    */
-  private double partOnReturn(Trained trained) {
+  private EasedBack onReturn(Trained trained) {
     Fact<DogRested> rest = dog.rested();
     if (rest != null && RestOfDog.isOn(dog, question.day(), question.zone())) {
       notes.add(CareNotes.resting(rest.event().reason(), rest.event().until()));
-      return 0;
+      return EasedBack.NOT_YET;
     }
     LocalDate over = RestOfDog.over(dog, question.zone());
-    double afterRest = over == null ? 1 : partSince(over);
+    EasedBack afterRest = over == null ? EasedBack.WHOLLY : easedSince(over);
     LongBreak pause = LongBreak.latest(trained.reps(), over, question, limits);
-    double afterBreak = pause == null ? 1 : partSince(pause.back());
-    if (pause != null && afterBreak < afterRest) {
-      notes.add(CareNotes.easingBack(pause, percent(afterBreak)));
-    } else if (afterRest < 1) {
-      notes.add(CareNotes.easingBack(percent(afterRest)));
+    EasedBack afterBreak = pause == null ? EasedBack.WHOLLY : easedSince(pause.back());
+    if (pause != null && afterBreak.isHeldMoreThan(afterRest)) {
+      notes.add(CareNotes.easingBack(pause, afterBreak));
+      return afterBreak;
     }
-    return Math.min(afterRest, afterBreak);
+    if (afterRest.isHeld()) {
+      notes.add(CareNotes.easingBack(afterRest));
+    }
+    return afterRest;
   }
 
-  private double partSince(LocalDate back) {
-    long since = ChronoUnit.DAYS.between(back, question.day());
-    return since >= limits.easeBackDays()
-        ? 1
-        : EASED_FROM + (1 - EASED_FROM) * since / limits.easeBackDays();
-  }
-
-  private static int percent(double part) {
-    return (int) Math.round(100 * part);
+  private EasedBack easedSince(LocalDate back) {
+    return EasedBack.since(ChronoUnit.DAYS.between(back, question.day()), limits.easeBackDays());
   }
 
   private @Nullable Double heat() {

@@ -85,7 +85,7 @@ class LongBreakTest {
     CarePermit back = permit(ran(RAN), LocalDate.parse("2026-07-06"));
 
     assertThat(back.gapsMax()).isEqualTo(ALL / 3);
-    assertThat(back.sharpBendsMax()).isEqualTo(CareLimits.USUAL.sharpBendsPerSession() / 3);
+    assertThat(back.sharpBendsMax()).isZero();
     assertThat(back.mayTrain()).isTrue();
     assertThat(back.notes())
         .singleElement()
@@ -107,9 +107,10 @@ class LongBreakTest {
 
     CarePermit half = permit(reps, back.plusDays(7));
     assertThat(half.gapsMax()).isEqualTo(ALL * 2 / 3);
+    assertThat(half.sharpBendsMax()).isEqualTo(CareLimits.USUAL.sharpBendsPerSession() / 2);
     assertThat(half.notes().getFirst().text())
         .contains("its last run before 2026-07-06 was 182 days earlier")
-        .contains("held to 67%");
+        .contains("held to 67%, sharp bends to 50%, and both rise");
     assertThat(ids(permit(reps, back.plusDays(13)))).containsExactly("easing-back");
     assertThat(ids(permit(reps, back.plusDays(14)))).isEmpty();
     assertThat(permit(reps, back.plusDays(14)).gapsMax()).isEqualTo(ALL);
@@ -197,6 +198,7 @@ class LongBreakTest {
         .singleElement()
         .satisfies(note -> assertThat(note.text()).contains("back from a rest"));
     assertThat(over.gapsMax()).isEqualTo(ALL / 3);
+    assertThat(over.sharpBendsMax()).as("straight after a rest too").isZero();
     assertThat(ids(eased)).isEmpty();
   }
 

@@ -271,7 +271,7 @@ class CareTest {
     care(asked)
         .statusCode(200)
         .body("gaps", equalTo(30))
-        .body("sharpBends", equalTo(3))
+        .body("sharpBends", equalTo(0))
         .body("limits.breakDays", equalTo(28));
     List<String> told = care(asked).extract().path("notes.text");
     assertThat(told).anyMatch(text -> text.contains("184 days earlier, on 2026-05-04"));
