@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Predicate;
 
 /**
  * What is to be worked on next: what slips before what is due, and both before anything new; in
@@ -27,8 +28,7 @@ public final class NextRungs {
   /** For a dog that stands there and can be expected to do as well as that. */
   public static List<NextRung> of(DogStanding dog, ExpectedClean expected) {
     NextRungs rungs = new NextRungs(dog, expected);
-    rungs.addRefreshers(DrillState.SLIPPING, NextRung.Reason.SLIPPING);
-    rungs.addRefreshers(DrillState.DUE, NextRung.Reason.DUE);
+    rungs.addRefreshers(_ -> true);
     for (StageStanding stage : dog.stages()) {
       if (stage.state() == StageState.OPEN && !stage.isProbe()) {
         rungs.addFrontier(stage);
@@ -44,13 +44,27 @@ public final class NextRungs {
     return List.copyOf(rungs.next);
   }
 
+  /** What slips and what is due, of all that can be run today. */
+  public static List<NextRung> refreshers(
+      DogStanding dog, ExpectedClean expected, Predicate<PoolStanding> today) {
+    NextRungs rungs = new NextRungs(dog, expected);
+    rungs.addRefreshers(today);
+    return List.copyOf(rungs.next);
+  }
+
+  private void addRefreshers(Predicate<PoolStanding> today) {
+    addRefreshers(DrillState.SLIPPING, NextRung.Reason.SLIPPING, today);
+    addRefreshers(DrillState.DUE, NextRung.Reason.DUE, today);
+  }
+
   private void add(PoolStanding pool, NextRung.Reason why) {
     next.add(new NextRung(pool, why, expected.share(pool.pool().drills())));
   }
 
   /** The hardest first: whoever practises those practises the easier ones with them. */
-  private void addRefreshers(DrillState state, NextRung.Reason why) {
-    List<PoolStanding> all = dog.pools().stream().filter(pool -> pool.state() == state).toList();
+  private void addRefreshers(DrillState state, NextRung.Reason why, Predicate<PoolStanding> today) {
+    List<PoolStanding> all =
+        dog.pools().stream().filter(pool -> pool.state() == state && today.test(pool)).toList();
     all.stream()
         .filter(pool -> all.stream().noneMatch(other -> covers(other, pool)))
         .limit(REFRESHERS_EACH_MAX)

@@ -99,16 +99,22 @@ public final class CleanForecast implements ExpectedClean {
   private final CleanModel model;
   private final Map<Cell, Map<Integer, Seen>> seen;
   private final Practice practice;
+  private final Reach reach;
   private final double faded;
 
   /** A planner asks for the same drills again and again. */
   private final Map<Drill, Estimate> told = new ConcurrentHashMap<>();
 
   private CleanForecast(
-      CleanModel model, Map<Cell, Map<Integer, Seen>> seen, Practice practice, double faded) {
+      CleanModel model,
+      Map<Cell, Map<Integer, Seen>> seen,
+      Practice practice,
+      Reach reach,
+      double faded) {
     this.model = model;
     this.seen = seen;
     this.practice = practice;
+    this.reach = reach;
     this.faded = faded;
   }
 
@@ -124,9 +130,10 @@ public final class CleanForecast implements ExpectedClean {
         telling.subList(Math.max(0, telling.size() - REPS_MAX), telling.size());
     Map<Cell, Map<Integer, Seen>> seen = new LinkedHashMap<>();
     Practice practice = new Practice();
-    telling.subList(0, telling.size() - latest.size()).forEach(rep -> practise(practice, rep));
+    Reach reach = new Reach();
+    telling.subList(0, telling.size() - latest.size()).forEach(rep -> learn(practice, reach, rep));
     if (latest.isEmpty()) {
-      return new CleanForecast(CleanModel.OF_ANY_DOG, seen, practice, 0);
+      return new CleanForecast(CleanModel.OF_ANY_DOG, seen, practice, reach, 0);
     }
     Instant last = latest.getLast().moment().time();
     int since = latest.size();
@@ -139,18 +146,23 @@ public final class CleanForecast implements ExpectedClean {
         seen.computeIfAbsent(cell, _ -> new TreeMap<>())
             .computeIfAbsent(age, _ -> new Seen(Traits.aged(cell.traits(practice), repsSince(age))))
             .add(rep.outcome() == Outcome.CLEAN, weight);
-        practise(practice, rep);
+        learn(practice, reach, rep);
       }
     }
     List<CleanModel.Group> groups = new ArrayList<>();
     seen.values().forEach(ages -> addGroups(groups, ages.values()));
-    return new CleanForecast(CleanModel.fitted(groups), seen, practice, faded(days(last, agedTo)));
+    return new CleanForecast(
+        CleanModel.fitted(groups), seen, practice, reach, faded(days(last, agedTo)));
   }
 
-  private static void practise(Practice practice, PlacedRep rep) {
+  private static void learn(Practice practice, Reach reach, PlacedRep rep) {
     Cell cell = cell(rep);
     if (cell != null) {
-      practice.ran(cell.angle, cell.manoeuvre, cell.leadIn, rep.outcome() == Outcome.CLEAN);
+      boolean isClean = rep.outcome() == Outcome.CLEAN;
+      practice.ran(cell.angle, cell.manoeuvre, cell.leadIn, isClean);
+      if (isClean) {
+        reach.ranClean(cell.poles, cell.leadIn, cell.angle);
+      }
     }
   }
 
@@ -214,6 +226,21 @@ public final class CleanForecast implements ExpectedClean {
     return expected(drill).value();
   }
 
+  /** Degrees up to which the drill may be laid out for a dog that has run what it has. */
+  double reach(Drill drill) {
+    return reach.of(drill);
+  }
+
+  /** Whether a drill lies within them. */
+  boolean isWithinReach(Drill drill) {
+    return drill.rung().size() <= reach(drill);
+  }
+
+  /** Whether the dog has ever run anything so handled. */
+  boolean hasMet(Manoeuvre manoeuvre) {
+    return practice.with(manoeuvre) > 0;
+  }
+
   /** Expected share of clean reps with 95% limits. */
   public Estimate expected(Drill drill) {
     Estimate known = told.get(drill);
@@ -253,8 +280,8 @@ public final class CleanForecast implements ExpectedClean {
     double half = Confidence.OF_95_PERCENT.z() * Math.sqrt(ofModel + beside);
     return new Estimate(
         bounded(CleanModel.chance(logit)),
-        CleanModel.chance(logit - half),
-        CleanModel.chance(logit + half));
+        bounded(CleanModel.chance(logit - half)),
+        bounded(CleanModel.chance(logit + half)));
   }
 
   private static double bounded(double share) {

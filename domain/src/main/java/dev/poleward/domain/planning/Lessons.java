@@ -40,19 +40,24 @@ final class Lessons {
             .map(drill -> onBothSides(drill, work.drills(), reps))
             .toList();
     Comparator<List<Drill>> nearest =
-        Comparator.comparingInt(way -> changes(way.getFirst(), before));
+        Comparator.comparing(this::isNew).thenComparing(way -> changes(way.getFirst(), before));
     return ways.stream()
+        .filter(way -> forecast.isWithinReach(way.getFirst()))
         .filter(way -> forecast.share(way) >= share)
         .filter(way -> forecast.share(way) <= share + EASIER)
         .min(nearest)
         .orElseGet(
             () ->
                 stones.towards(
-                    work.standing().stage().id(),
                     ways.stream()
                         .min(nearest.thenComparingDouble(way -> -forecast.share(way)))
                         .orElseThrow(),
                     share));
+  }
+
+  /** One thing at a time: from a new angle by what the dog has met. */
+  private boolean isNew(List<Drill> way) {
+    return !forecast.hasMet(way.getFirst().handling().manoeuvre());
   }
 
   private static List<Drill> onBothSides(Drill drill, List<Drill> among, int reps) {

@@ -49,7 +49,7 @@ final class LookAhead {
         .flatMap(stage -> stage.pools().stream().filter(stage::isTurnOf))
         .filter(this::hasItsTime)
         .map(pool -> Work.of(pool, ground.allowed(pool), forecast))
-        .filter(work -> !work.drills().isEmpty() && work.expected() >= SHARE_MIN)
+        .filter(work -> work.withinReach() && work.expected() >= SHARE_MIN)
         .max(Comparator.comparingDouble(Work::expected))
         .map(work -> new Part(work, reps(work)))
         .filter(part -> part.reps() > 0);

@@ -57,21 +57,12 @@ record Outset(
   /** What two stages ask for alike is run once: its reps count for both. */
   private static List<NextRung> refreshers(DogStanding dog, Ground ground, CleanForecast forecast) {
     Set<Place> places = new HashSet<>();
-    return NextRungs.of(dog, forecast).stream()
-        .filter(next -> isRefresher(next.why()))
-        .filter(next -> !ground.allowed(next.standing()).isEmpty())
+    return NextRungs.refreshers(dog, forecast, pool -> !ground.allowed(pool).isEmpty()).stream()
         .sorted(
             Comparator.comparing((NextRung next) -> next.why() != NextRung.Reason.SLIPPING)
                 .thenComparingDouble(next -> next.standing().pool().rung().size()))
         .filter(next -> places.add(Place.of(ground.allowed(next.standing()).getFirst())))
         .toList();
-  }
-
-  private static boolean isRefresher(NextRung.Reason why) {
-    return switch (why) {
-      case SLIPPING, DUE -> true;
-      case EASIER, FRONTIER, PROBE -> false;
-    };
   }
 
   /** Whether a session can begin with it. */

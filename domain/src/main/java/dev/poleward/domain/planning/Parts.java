@@ -20,8 +20,8 @@ record Parts(List<Part> tests, List<Part> lessons) {
   private static final double LESSON = 0.78;
 
   /**
-   * So many reps of lessons in one session, however long it may be: five to ten is the custom, and
-   * simulated dogs learn less from what comes behind; with fewer they need more weeks.
+   * So many reps of lessons in one session, however long it may be [C]: with more, simulated dogs
+   * learn less from what comes behind; with fewer they need more weeks.
    */
   private static final int LESSON_REPS_MAX = 12;
 
@@ -58,7 +58,7 @@ record Parts(List<Part> tests, List<Part> lessons) {
     for (Work test : alternating(work.stream().filter(Work::isReady).toList())) {
       int most = test.isSharp() ? Math.min(sharpBends, test.repsToBeSure()) : test.repsToBeSure();
       int own = 0;
-      while (own < most && left > 0 && (learners.isEmpty() || have < left * (floor - LESSON))) {
+      while (own < most && left > 0 && (learners.isEmpty() || have < owed(left, floor))) {
         own++;
         left--;
         have += test.expected() - floor;
@@ -70,6 +70,11 @@ record Parts(List<Part> tests, List<Part> lessons) {
     }
     tests.sort(Comparator.comparingDouble(part -> -part.work().expected()));
     return new Parts(tests, shared(learners, Math.min(left, LESSON_REPS_MAX)));
+  }
+
+  /** What lessons will take from what the session is above the floor, in clean reps. */
+  private static double owed(int left, double floor) {
+    return Math.min(left, LESSON_REPS_MAX) * (floor - LESSON);
   }
 
   /** What comes first. */

@@ -116,7 +116,7 @@ final class SessionMaking {
     double share = forecast.share(drill);
     return share >= outset.floor() || (slips && !stepsBack && share >= LESSON_MIN)
         ? drill
-        : stones.towards(next.standing().stage().id(), List.of(drill), outset.floor()).getFirst();
+        : stones.towards(List.of(drill), outset.floor()).getFirst();
   }
 
   /** Once the rest is run: if it fails, nothing else is spoiled by it. */
@@ -149,7 +149,7 @@ final class SessionMaking {
     double least = work.stepsBack() ? outset.floor() : LESSON_MIN;
     for (Drill lesson : lessons.towards(work, reps, Math.max(least, share), last())) {
       if (session.add(work.of(lesson), 1, PlanBlock.Purpose.WORK) == 0) {
-        Drill gentler = SteppingStone.within(lesson, Load.SHARP_BEND_DEGREES);
+        Drill gentler = stones.within(lesson, Load.SHARP_BEND_DEGREES);
         session.add(work.of(gentler), 1, PlanBlock.Purpose.WORK);
       }
     }

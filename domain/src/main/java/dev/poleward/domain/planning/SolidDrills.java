@@ -3,6 +3,7 @@ package dev.poleward.domain.planning;
 import dev.poleward.domain.care.Load;
 import dev.poleward.domain.judgement.DogStanding;
 import dev.poleward.domain.judgement.PoolStanding;
+import dev.poleward.domain.judgement.StageState;
 import dev.poleward.domain.layout.EntrySide;
 import dev.poleward.domain.programme.Drill;
 import dev.poleward.domain.programme.DrillOfStage;
@@ -23,7 +24,7 @@ final class SolidDrills {
   /** What of it goes well today. */
   private final List<DrillOfStage> reliable;
 
-  /** What can be expected to go as well, and counts for a test besides. */
+  /** What was clean before, can be expected to go as well, and counts for a test besides. */
   private final List<DrillOfStage> open;
 
   private final CleanForecast forecast;
@@ -41,7 +42,9 @@ final class SolidDrills {
     this.target = dog.programme().cleanTarget();
     this.sizeAllowed = ground.limits().sharpBends() > 0 ? ANY_ANGLE : Load.SHARP_BEND_DEGREES;
     this.learned =
-        dog.pools().stream()
+        dog.stages().stream()
+            .filter(stage -> stage.state() != StageState.LOCKED)
+            .flatMap(stage -> stage.pools().stream())
             .filter(SolidDrills::wasLearned)
             .flatMap(ground::drills)
             .filter(each -> !Ground.isPressure(each.drill()))
@@ -50,7 +53,8 @@ final class SolidDrills {
         learned.stream().filter(each -> forecast.share(each.drill()) >= target).toList();
     this.open =
         work.stream()
-            .flatMap(each -> each.drills().stream().map(each::of))
+            .filter(Work::withinReach)
+            .flatMap(each -> each.drillsOnceClean().map(each::of))
             .filter(each -> !Ground.isPressure(each.drill()))
             .filter(each -> forecast.share(each.drill()) >= target)
             .toList();
@@ -81,7 +85,7 @@ final class SolidDrills {
         .or(
             () ->
                 stones
-                    .hardest(drill, target, Math.min(sizeMax, sizeAllowed))
+                    .hardest(drill.drill(), target, Math.min(sizeMax, sizeAllowed))
                     .filter(stone -> stone.rung().size() > knownSize)
                     .map(stone -> new DrillOfStage(drill.stage(), stone)))
         .or(() -> known)
@@ -107,6 +111,7 @@ final class SolidDrills {
         each ->
             asksForLess(each, drill)
                 || (forecast.share(each) > share
+                    && each.poles() <= drill.poles()
                     && (each.rung().size() < drill.rung().size() || each.rung().size() == 0)));
   }
 

@@ -3,8 +3,8 @@ package dev.poleward.domain.planning;
 import dev.poleward.domain.layout.EntryAngle;
 import dev.poleward.domain.layout.EntrySide;
 import dev.poleward.domain.programme.Drill;
-import dev.poleward.domain.programme.DrillOfStage;
 import dev.poleward.domain.programme.Programme;
+import dev.poleward.domain.programme.RunUp;
 import dev.poleward.domain.programme.Rung;
 import dev.poleward.domain.programme.Stage;
 import java.util.List;
@@ -46,33 +46,50 @@ final class SteppingStone {
   }
 
   /** The drills from the largest angle from which that share can be expected, or else straight. */
-  List<Drill> towards(String stage, List<Drill> drills, double share) {
-    return from(drills, sizeFrom(stage, drills, share, SolidDrills.ANY_ANGLE).orElse(0));
+  List<Drill> towards(List<Drill> drills, double share) {
+    return from(drills, sizeFrom(drills, share, SolidDrills.ANY_ANGLE).orElse(0));
   }
 
   /** The hardest on the way, from no larger an angle, from which that share can be expected. */
-  Optional<Drill> hardest(DrillOfStage drill, double share, double sizeMax) {
-    return Ground.isPressure(drill.drill())
+  Optional<Drill> hardest(Drill drill, double share, double sizeMax) {
+    return Ground.isPressure(drill)
         ? Optional.empty()
-        : sizeFrom(drill.stage(), List.of(drill.drill()), share, sizeMax).stream()
-            .mapToObj(size -> from(drill.drill(), size))
+        : sizeFrom(List.of(drill), share, sizeMax).stream()
+            .mapToObj(size -> from(drill, size))
             .findFirst();
   }
 
-  private OptionalDouble sizeFrom(String stage, List<Drill> drills, double share, double sizeMax) {
-    double largest = Math.min(sizeMax, drills.getFirst().rung().size());
-    for (double size = largest; size > DEGREES_MIN - SLIVER; size -= STEP_DEGREES) {
-      List<Drill> stones = from(drills, size);
-      if (forecast.share(stones) >= share && !fallsShort(stage, stones.getFirst().rung())) {
-        return OptionalDouble.of(size);
+  /** The same drill, or the nearest on the way to it from no larger an angle than that. */
+  Drill within(Drill drill, double sizeMax) {
+    return drill.rung().size() <= sizeMax
+        ? drill
+        : from(drill, sizeFrom(List.of(drill), 0, sizeMax).orElse(0));
+  }
+
+  private OptionalDouble sizeFrom(List<Drill> drills, double share, double sizeMax) {
+    double most = Math.min(sizeMax, forecast.reach(drills.getFirst())) + SLIVER;
+    double rung = drills.getFirst().rung().size();
+    for (double size = rung; size > DEGREES_MIN - SLIVER; size -= STEP_DEGREES) {
+      if (size <= most) {
+        List<Drill> stones = from(drills, size);
+        if (forecast.share(stones) >= share && !fallsShort(stones.getFirst())) {
+          return OptionalDouble.of(size);
+        }
       }
     }
     return forecast.share(from(drills, 0)) >= share ? OptionalDouble.of(0) : OptionalDouble.empty();
   }
 
-  /** Whether a stone would count for a rung that it does not show. */
-  private boolean fallsShort(String stage, Rung stone) {
-    return programme.stage(stage).filter(each -> fallsShort(each, stone)).isPresent();
+  /** Whether a stone would count for a rung that it does not show, of whatever stage. */
+  private boolean fallsShort(Drill stone) {
+    return programme.stages().stream()
+        .filter(stage -> stage.ground().line().poles() == stone.poles())
+        .filter(stage -> stage.runUps().stream().anyMatch(each -> isRunAs(each, stone.runUp())))
+        .anyMatch(stage -> fallsShort(stage, stone.rung()));
+  }
+
+  private static boolean isRunAs(RunUp one, RunUp other) {
+    return one.asRun().equals(other.asRun());
   }
 
   private static boolean fallsShort(Stage stage, Rung stone) {
@@ -81,11 +98,6 @@ final class SteppingStone {
         .rungOf(stone.angle())
         .filter(rung -> rung.size() - stone.size() > most)
         .isPresent();
-  }
-
-  /** The same drill from no larger an angle than that. */
-  static Drill within(Drill drill, double sizeMax) {
-    return drill.rung().size() <= sizeMax ? drill : from(drill, sizeMax);
   }
 
   private static List<Drill> from(List<Drill> drills, double size) {

@@ -2,10 +2,13 @@ package dev.poleward.domain.planning;
 
 import dev.poleward.domain.judgement.DogStanding;
 import dev.poleward.domain.judgement.PoolStanding;
+import dev.poleward.domain.judgement.StageState;
 import java.time.Instant;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
+import java.util.Set;
 
 /**
  * What a session holds when nothing is to be learned, mended or refreshed, because the dog is
@@ -24,8 +27,11 @@ final class Upkeep {
 
   /** What was left alone longest first; of those the largest angle. */
   static List<Part> of(DogStanding dog, Ground ground, CleanForecast forecast) {
+    Set<Place> places = new HashSet<>();
     List<Work> solid =
-        dog.pools().stream()
+        dog.stages().stream()
+            .filter(stage -> stage.state() != StageState.LOCKED)
+            .flatMap(stage -> stage.pools().stream())
             .filter(PoolStanding::isSolid)
             .sorted(
                 Comparator.comparing(Upkeep::lastRun)
@@ -33,6 +39,7 @@ final class Upkeep {
             .map(pool -> Work.of(pool, ground.allowed(pool), forecast))
             .filter(work -> !work.drills().isEmpty())
             .filter(work -> work.expected() >= dog.programme().cleanFloor())
+            .filter(work -> places.add(Place.of(work.drills().getFirst())))
             .limit(RUNGS_MAX)
             .toList();
     int reps = Math.ceilDiv(ground.limits().reps(), Math.max(1, solid.size()));

@@ -15,6 +15,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -22,8 +23,9 @@ import org.jspecify.annotations.Nullable;
  *
  * @param drills those that were not clean yet first, then those that were run least
  * @param expected share of clean reps over them
+ * @param withinReach whether the rung lies no farther beyond what the dog did than may be asked
  */
-record Work(PoolStanding standing, List<Drill> drills, double expected) {
+record Work(PoolStanding standing, List<Drill> drills, double expected, boolean withinReach) {
 
   /** Expected share from which a rung is tested rather than come nearer to [C]. */
   private static final double READY = 0.8;
@@ -59,7 +61,9 @@ record Work(PoolStanding standing, List<Drill> drills, double expected) {
                 .filter(
                     work -> work.isReady() || !work.drills.stream().allMatch(Ground::isPressure))
                 .toList();
-        ofStage.stream().filter(work -> !work.waitsForStraightOn(ofStage)).forEach(all::add);
+        ofStage.stream()
+            .filter(work -> !work.waitsForStraightOn(ofStage) && !work.waitsForNearer(ofStage))
+            .forEach(all::add);
       }
     }
     all.sort(soonest(ground.available().stands()));
@@ -74,7 +78,13 @@ record Work(PoolStanding standing, List<Drill> drills, double expected) {
     drills.sort(
         Comparator.comparing((Drill drill) -> !isMissing(standing, drill))
             .thenComparingInt(drill -> repsOf(standing, drill)));
-    return new Work(standing, List.copyOf(drills), drills.isEmpty() ? 0 : forecast.share(drills));
+    return drills.isEmpty()
+        ? new Work(standing, List.of(), 0, false)
+        : new Work(
+            standing,
+            List.copyOf(drills),
+            forecast.share(drills),
+            forecast.isWithinReach(drills.getFirst()));
   }
 
   /** Reps of other handlings would decide nothing. */
@@ -92,6 +102,16 @@ record Work(PoolStanding standing, List<Drill> drills, double expected) {
             .anyMatch(other -> !other.isReady());
   }
 
+  /** What is far and looks easy is asked for once what is nearer was run: that teaches as much. */
+  private boolean waitsForNearer(List<Work> ofStage) {
+    return !withinReach
+        && expected >= READY
+        && ofStage.stream()
+            .filter(other -> other.side() == side() || other.side() == EntrySide.BOTH)
+            .filter(other -> Objects.equals(other.standing.pool().step(), standing.pool().step()))
+            .anyMatch(other -> other.standing.pool().rung().size() < standing.pool().rung().size());
+  }
+
   private static boolean hasTurn(StageStanding stage, PoolStanding pool) {
     return stage.isTurnOf(pool)
         && (stage.stage().terms().order() == StageOrder.MEASURED
@@ -102,6 +122,11 @@ record Work(PoolStanding standing, List<Drill> drills, double expected) {
 
   private static boolean isMissing(PoolStanding standing, Drill drill) {
     return standing.judgement().missing().contains(drill.handling());
+  }
+
+  /** Those that were clean at least once. */
+  Stream<Drill> drillsOnceClean() {
+    return drills.stream().filter(drill -> !isMissing(standing, drill));
   }
 
   private static int repsOf(PoolStanding standing, Drill drill) {
@@ -117,7 +142,7 @@ record Work(PoolStanding standing, List<Drill> drills, double expected) {
   }
 
   boolean isReady() {
-    return expected >= READY && !stepsBack();
+    return expected >= READY && withinReach && !stepsBack();
   }
 
   /** Whether it went wrong so often running that something easier comes first. */
