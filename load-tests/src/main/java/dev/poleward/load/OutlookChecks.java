@@ -31,9 +31,13 @@ public final class OutlookChecks {
 
   private static final int WEEKS_BY_PLAN = 8;
 
+  /** Reps after which a dog that nobody knows is asked for no more. */
+  private static final List<Integer> REPS_TO_START = List.of(6, 10, 20);
+
   private final int dogs;
   private final int dogsByPlan;
   private final long seed;
+  private final String part;
   private final String settings;
   private final Map<String, Programme> programmes = new LinkedHashMap<>();
   private final Map<String, Clubs> clubs = new LinkedHashMap<>();
@@ -43,6 +47,7 @@ public final class OutlookChecks {
     dogsByPlan = arguments.whole("dogsByPlan", 60, 1);
     seed = arguments.whole("seed", 1, 0);
     TimeLimit.set(arguments.limit(60));
+    part = arguments.oneOf("part", "all", "starting");
     settings = arguments.settings();
     programmes.put("in steps to 60", Programmes.inSteps());
     programmes.put("default", DefaultProgramme.programme());
@@ -50,9 +55,11 @@ public final class OutlookChecks {
 
   public static void main(String[] args) {
     OutlookChecks program = new OutlookChecks(new Arguments(args));
-    program.fitting();
-    program.lookingAhead();
-    program.byPlan();
+    if (program.part.equals("all")) {
+      program.fitting();
+      program.lookingAhead();
+      program.byPlan();
+    }
     program.starting();
   }
 
@@ -225,23 +232,29 @@ public final class OutlookChecks {
             "OutlookChecks: starting stage",
             settings,
             "programme",
+            "reps at most",
             "dogs",
             "the very stage",
             "it or one beside it",
             "too far on",
+            "nothing proposed",
             "clear",
             "reps");
     programmes.forEach(
         (name, programme) -> {
-          Started started = Started.of(programme, dogs, seed);
-          report.row(
-              name,
-              started.dogs(),
-              percent(started.right()),
-              percent(started.near()),
-              percent(started.tooFar()),
-              percent(started.clear()),
-              "%.1f".formatted(started.reps()));
+          for (int most : REPS_TO_START) {
+            Started started = Started.of(programme, dogs, most, seed);
+            report.row(
+                name,
+                most,
+                started.dogs(),
+                percent(started.right()),
+                percent(started.near()),
+                percent(started.tooFar()),
+                percent(started.undecided()),
+                percent(started.clear()),
+                "%.1f".formatted(started.reps()));
+          }
         });
     report.print();
   }

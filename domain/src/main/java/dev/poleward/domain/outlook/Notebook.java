@@ -160,6 +160,15 @@ public final class Notebook {
     return left[stage] == 0;
   }
 
+  /** Whether half of a stage's pools or more are passed, but not all; never at the end. */
+  boolean isHalfDone(int stage) {
+    return stage < left.length && left[stage] > 0 && 2 * left[stage] <= pools(stage);
+  }
+
+  private int pools(int stage) {
+    return (int) curriculum.pools().stream().filter(pool -> pool.stage() == stage).count();
+  }
+
   /** The first stage that is not done; the number of stages when all are. */
   public int stage() {
     int stage = 0;

@@ -13,34 +13,29 @@ import org.jspecify.annotations.Nullable;
 /**
  * A stage proposed for a dog that nobody here knows, from its last few reps, with the doubt that is
  * left: which simulated dogs would have run so, and at which stage do they stand (Bayes, every
- * stage as likely as any other before the first rep). What is proposed is the furthest stage that
- * the dog is ready for with a chance of at least {@value #READY}.
+ * stage as likely as any other before the first rep)? What is proposed is the earliest stage that
+ * the reps do not rule out, and nothing while they hardly tell the stages apart ({@link
+ * PlacesSeen}).
  *
  * @param reps that were looked at
- * @param stages with the chance that the dog stands where each begins; they and {@code finished}
- *     sum to 1
+ * @param stages with the chance that the dog stands in each; they and {@code finished} sum to 1
  * @param finished the chance that there is nothing left to learn in the programme
- * @param proposed where to start; null while too few reps were run
- * @param clear whether more reps would hardly change it
- * @param next reps that would tell most, the easiest first; none when it is clear
+ * @param next reps that would tell most, the easiest first; none when it is clear, or the dog may
+ *     run nothing
  */
 public record StartingStage(
     Programme programme,
     int reps,
     List<Chance> stages,
     double finished,
-    @Nullable Stage proposed,
-    boolean clear,
+    Finding finding,
     List<ToTry> next) {
 
   /** Reps below which nothing is proposed. */
   public static final int REPS_MIN = 6;
 
-  /** The latest reps that are looked at; after so many something is proposed, however doubtful. */
-  public static final int REPS_MAX = 10;
-
-  /** The chance that a dog is ready for what is proposed [C]. */
-  public static final double READY = 0.7;
+  /** The latest reps that are looked at. */
+  public static final int REPS_MAX = 20;
 
   /** It is clear when the chance is at least this [C]. */
   public static final double CLEAR = 0.9;
@@ -56,8 +51,12 @@ public record StartingStage(
     next = List.copyOf(next);
   }
 
-  /** The chance that a dog stands where a stage begins. */
-  public record Chance(Stage stage, double chance) {}
+  /**
+   * The chance that a dog stands in a stage.
+   *
+   * @param ruledOut whether the reps show that the dog is beyond it, and beyond all before
+   */
+  public record Chance(Stage stage, double chance, boolean ruledOut) {}
 
   /**
    * A rep to run.
@@ -65,6 +64,38 @@ public record StartingStage(
    * @param clean the chance that it is clean, as far as is known now
    */
   public record ToTry(Drill drill, double clean) {}
+
+  /** What the reps come to. */
+  public sealed interface Finding {
+
+    /** Fewer than {@value StartingStage#REPS_MIN} reps. */
+    record TooFewReps() implements Finding {}
+
+    /** The reps hardly tell the stages apart. */
+    record Undecided() implements Finding {}
+
+    /** For its age or its health the dog may run nothing of any stage that could be proposed. */
+    record NothingAllowed() implements Finding {}
+
+    /**
+     * A stage is proposed.
+     *
+     * @param shown the earliest that the reps do not rule out; the last where they rule out all
+     * @param proposed it, or the latest before it that the dog may run anything of
+     * @param clear whether more reps would hardly change what is shown
+     */
+    record Proposed(Stage shown, Stage proposed, boolean clear) implements Finding {}
+  }
+
+  /** What is proposed; null where nothing is. */
+  public @Nullable Stage proposed() {
+    return finding instanceof Finding.Proposed found ? found.proposed() : null;
+  }
+
+  /** Whether a stage is proposed, and more reps would hardly change what is shown. */
+  public boolean clear() {
+    return finding instanceof Finding.Proposed found && found.clear();
+  }
 
   /**
    * Proposes a stage of the panel's programme.
@@ -91,34 +122,47 @@ public record StartingStage(
 
     StartingStage of(List<SeenRep> reps) {
       WeighedPanel weighed = WeighedPanel.of(panel, reps);
-      double[] stages = weighed.places();
-      int furthest = furthest(stages);
-      boolean enough = reps.size() >= REPS_MIN;
-      double beyond = reach(stages, furthest + 1);
-      boolean clear = enough && reach(stages, furthest) >= CLEAR && beyond <= 1 - CLEAR;
+      PlacesSeen places = PlacesSeen.of(WeighedPanel.of(panel, List.of()), weighed);
+      Finding finding = finding(places, reps.size());
       List<Chance> chances = new ArrayList<>();
       for (int i = 0; i < curriculum.stages().size(); i++) {
-        chances.add(new Chance(curriculum.stages().get(i), stages[i]));
+        chances.add(
+            new Chance(curriculum.stages().get(i), places.chance(i), places.areRuledOutUpTo(i)));
       }
+      boolean clear = finding instanceof Finding.Proposed found && found.clear();
       return new StartingStage(
           curriculum.programme(),
           reps.size(),
           chances,
-          stages[stages.length - 1],
-          enough ? curriculum.stages().get(furthest) : null,
-          clear,
-          clear || reps.size() >= REPS_MAX ? List.of() : next(weighed));
+          places.chance(curriculum.stages().size()),
+          finding,
+          clear ? List.of() : next(weighed));
     }
 
-    /** The furthest stage that the dog is ready for and may run anything of. */
-    private int furthest(double[] stages) {
-      int furthest = 0;
-      for (int stage = 1; stage < curriculum.stages().size(); stage++) {
-        if (reach(stages, stage) >= READY && mayBegin(stage)) {
-          furthest = stage;
-        }
+    private Finding finding(PlacesSeen places, int reps) {
+      int latest = latestAllowed(places.earliestLeft());
+      if (latest < 0) {
+        return new Finding.NothingAllowed();
       }
-      return furthest;
+      if (reps < REPS_MIN) {
+        return new Finding.TooFewReps();
+      }
+      if (!places.areToldApart()) {
+        return new Finding.Undecided();
+      }
+      int shown = places.earliestLeft();
+      boolean clear = places.reach(shown) >= CLEAR && places.reach(shown + 1) <= 1 - CLEAR;
+      return new Finding.Proposed(
+          curriculum.stages().get(shown), curriculum.stages().get(latest), clear);
+    }
+
+    /** The latest stage up to one that the dog may run anything of; below 0 where none is. */
+    private int latestAllowed(int stage) {
+      int latest = stage;
+      while (latest >= 0 && !mayBegin(latest)) {
+        latest--;
+      }
+      return latest;
     }
 
     private boolean mayBegin(int stage) {
@@ -126,15 +170,6 @@ public record StartingStage(
           .filter(pool -> pool.stage() == stage)
           .flatMap(pool -> pool.drills().stream())
           .anyMatch(exercise -> allowed.test(exercise.drill()));
-    }
-
-    /** The chance that the dog stands at a stage or further. */
-    private static double reach(double[] stages, int stage) {
-      double sum = 0;
-      for (int i = stage; i < stages.length; i++) {
-        sum += stages[i];
-      }
-      return sum;
     }
 
     /** Where all is hard for the dog, the easiest there is. */

@@ -8,7 +8,11 @@ import dev.poleward.domain.learner.Attempt;
 import dev.poleward.domain.learner.SimulatedDog;
 import dev.poleward.domain.learner.Temper;
 import dev.poleward.domain.outlook.StartingStage.Chance;
+import dev.poleward.domain.outlook.StartingStage.Finding.NothingAllowed;
+import dev.poleward.domain.outlook.StartingStage.Finding.Proposed;
+import dev.poleward.domain.outlook.StartingStage.Finding.Undecided;
 import dev.poleward.domain.outlook.StartingStage.ToTry;
+import dev.poleward.domain.programme.DefaultProgramme;
 import dev.poleward.domain.programme.Drill;
 import dev.poleward.domain.record.Moment;
 import dev.poleward.domain.record.PlacedRep;
@@ -28,12 +32,12 @@ class StartingStageTest {
     return StartingStage.of(PANEL, reps, ANYTHING);
   }
 
-  /** Runs what is asked for, one rep after the other, until nothing more is. */
+  /** Runs what is asked for, one rep after the other, ten at most. */
   private static StartingStage tried(SimulatedDog dog, long seed) {
     SplittableRandom luck = new SplittableRandom(seed);
     List<PlacedRep> reps = new ArrayList<>();
     StartingStage stage = proposed(reps);
-    while (!stage.next().isEmpty()) {
+    while (!stage.next().isEmpty() && reps.size() < 10) {
       Drill drill = stage.next().getFirst().drill();
       Attempt attempt =
           dog.attempt(
@@ -79,7 +83,7 @@ class StartingStageTest {
     for (int seed = 0; seed < 12; seed++) {
       StartingStage beginner = tried(new SimulatedDog(Temper.ORDINARY), seed);
       StartingStage known = tried(Walkable.after(30, Temper.QUICK, seed).dog(), seed);
-      assertThat(beginner.reps()).isBetween(StartingStage.REPS_MIN, StartingStage.REPS_MAX);
+      assertThat(beginner.reps()).isBetween(StartingStage.REPS_MIN, 10);
       beginners += idOf(beginner).equals("three") ? 1 : 0;
       trained += idOf(known).equals("three") ? 0 : 1;
     }
@@ -93,6 +97,9 @@ class StartingStageTest {
     StartingStage stage = StartingStage.of(PANEL, reps, drill -> drill.poles() < 4);
 
     assertThat(idOf(stage)).isEqualTo("three");
+    assertThat(stage.finding())
+        .isInstanceOfSatisfying(
+            Proposed.class, found -> assertThat(found.shown().id()).isNotEqualTo("three"));
     assertThat(StartingStage.of(PANEL, List.of(), drill -> drill.poles() < 4).next())
         .extracting(ToTry::drill)
         .allMatch(drill -> drill.poles() == 3);
@@ -115,5 +122,54 @@ class StartingStageTest {
 
     assertThat(proposed(more).stages().getFirst().chance())
         .isLessThan(proposed(reps).stages().getFirst().chance());
+  }
+
+  private static List<PlacedRep> straightOn(int times) {
+    Drill drill =
+        Curriculum.of(DefaultProgramme.programme()).pools().getFirst().drills().getFirst().drill();
+    List<PlacedRep> reps = new ArrayList<>();
+    for (int i = 0; i < times; i++) {
+      reps.add(
+          RecordedDog.placed(
+              drill,
+              new Attempt(Outcome.CLEAN, null, 3, null),
+              null,
+              new Moment(Walkable.BEGIN.plusSeconds(60L * i), "e-%02d".formatted(i)),
+              "juniper",
+              "s-1"));
+    }
+    return reps;
+  }
+
+  /** A dog that ran straight on over three poles alone showed nothing of jumps or tunnels. */
+  @Test
+  void easyRepsProposeNothingAndAskForTellingOnes() {
+    Panel panel = Panel.of(DefaultProgramme.programme());
+
+    for (int times = StartingStage.REPS_MIN; times <= 30; times += 6) {
+      StartingStage stage = StartingStage.of(panel, straightOn(times), ANYTHING);
+      assertThat(stage.finding()).isEqualTo(new Undecided());
+      assertThat(stage.stages()).noneMatch(Chance::ruledOut);
+      assertThat(stage.next()).isNotEmpty();
+    }
+  }
+
+  @Test
+  void moreIsAskedForUntilItIsClear() {
+    for (int seed = 0; seed < 12; seed++) {
+      StartingStage stage = tried(new SimulatedDog(Temper.ORDINARY), seed);
+      assertThat(stage.next().isEmpty()).isEqualTo(stage.clear());
+    }
+  }
+
+  @Test
+  void aDogThatMayRunNothingIsProposedNothing() {
+    List<PlacedRep> reps = Walkable.after(40, Temper.QUICK, 5).reps();
+
+    for (List<PlacedRep> run : List.of(List.<PlacedRep>of(), reps)) {
+      StartingStage stage = StartingStage.of(PANEL, run, _ -> false);
+      assertThat(stage.finding()).isEqualTo(new NothingAllowed());
+      assertThat(stage.next()).isEmpty();
+    }
   }
 }

@@ -27,11 +27,21 @@ public final class Started {
   private int near;
   private int tooFar;
   private int clear;
+  private int undecided;
   private double reps;
+  private final int repsMax;
 
-  /** So many dogs, each taught up to the beginning of one of the stages. */
-  public static Started of(Programme programme, int dogs, long seed) {
-    Started started = new Started();
+  private Started(int repsMax) {
+    this.repsMax = repsMax;
+  }
+
+  /**
+   * So many dogs, each taught up to the beginning of one of the stages.
+   *
+   * @param repsMax that a dog runs of what is asked for
+   */
+  public static Started of(Programme programme, int dogs, int repsMax, long seed) {
+    Started started = new Started(repsMax);
     Panel panel = Panel.of(programme);
     List<Stage> stages = Curriculum.of(programme).stages();
     for (int dog = 0; dog < dogs; dog++) {
@@ -56,19 +66,24 @@ public final class Started {
     RecordedDog stranger = new RecordedDog("dog", dog, random);
     List<PlacedRep> run = stranger.reps();
     StartingStage found = StartingStage.of(panel, run, _ -> true);
-    while (!found.next().isEmpty()) {
+    while (!found.next().isEmpty() && run.size() < repsMax) {
       Drill drill = found.next().getFirst().drill();
       Instant at = arrives.plusSeconds(120L * run.size());
       stranger.run(drill, at, "session", Schooling.PAID);
       found = StartingStage.of(panel, run, _ -> true);
     }
-    int place = found.proposed() == null ? 0 : stages.indexOf(found.proposed());
     dogs++;
+    reps += run.size();
+    Stage proposed = found.proposed();
+    if (proposed == null) {
+      undecided++;
+      return;
+    }
+    int place = stages.indexOf(proposed);
     right += place == truth ? 1 : 0;
     near += Math.abs(place - truth) <= 1 ? 1 : 0;
     tooFar += place > truth ? 1 : 0;
     clear += found.clear() ? 1 : 0;
-    reps += run.size();
   }
 
   /** Dogs that came as far as they were to. */
@@ -91,7 +106,12 @@ public final class Started {
     return (double) tooFar / dogs;
   }
 
-  /** Share that was clear before ten reps were run, or at the tenth. */
+  /** Share for which nothing was proposed. */
+  public double undecided() {
+    return (double) undecided / dogs;
+  }
+
+  /** Share that was clear by then. */
   public double clear() {
     return (double) clear / dogs;
   }

@@ -1,11 +1,14 @@
 package dev.poleward.service.http;
 
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.github.benmanes.caffeine.cache.Cache;
 import com.github.benmanes.caffeine.cache.Caffeine;
+import dev.poleward.domain.care.CareNote;
 import dev.poleward.domain.care.CarePermit;
 import dev.poleward.domain.care.CareQuestion;
 import dev.poleward.domain.care.CareReview;
 import dev.poleward.domain.care.Conditions;
+import dev.poleward.domain.care.Severity;
 import dev.poleward.domain.care.Trained;
 import dev.poleward.domain.event.AimEvent.GoalSet;
 import dev.poleward.domain.judgement.StandingHistory;
@@ -119,30 +122,31 @@ final class OutlookRoutes {
 
   /** {@code GET …/dogs/{dog}/starting-stage}. */
   Answer startingStage(Call call) {
-    return dogs.read(
-        call,
-        Set.of(),
-        (_, day) ->
-            dog ->
-                Answer.json(
-                    200,
-                    startingStage.of(
-                        dog.asked(),
-                        day,
-                        programme(dog)
-                            .map(
-                                each ->
-                                    StartingStage.of(
-                                        panel(each), dog.reps(), allowed(dog, day))))));
+    return dogs.read(call, Set.of(), (_, day) -> dog -> Answer.json(200, startingStage(dog, day)));
+  }
+
+  private ObjectNode startingStage(Seen dog, LocalDay day) {
+    Optional<Programme> programme = programme(dog);
+    if (programme.isEmpty()) {
+      return startingStage.withoutProgramme(dog.asked(), day);
+    }
+    CareQuestion question = Care.question(dog.registry(), Conditions.NOT_SAID, day);
+    CarePermit rested = CareReview.of(dog.known(), Trained.NOTHING, question);
+    List<String> stops =
+        rested.notes().stream()
+            .filter(note -> note.severity() == Severity.STOP)
+            .map(CareNote::text)
+            .toList();
+    StartingStage stage =
+        StartingStage.of(panel(programme.get()), dog.reps(), allowed(dog, rested, question));
+    return startingStage.of(dog.asked(), day, stage, stops);
   }
 
   /**
    * What the dog may run for its age and its health, signs that something may hurt among them. The
    * load of the day is another matter: it passes.
    */
-  private static Predicate<Drill> allowed(Seen dog, LocalDay day) {
-    CareQuestion question = Care.question(dog.registry(), Conditions.NOT_SAID, day);
-    CarePermit rested = CareReview.of(dog.known(), Trained.NOTHING, question);
+  private static Predicate<Drill> allowed(Seen dog, CarePermit rested, CareQuestion question) {
     boolean angleWork = Care.review(dog, question).angleWork();
     Set<EntrySide> sides = angleWork ? Set.of(EntrySide.values()) : Set.of();
     return Limits.of(1, rested, sides, false)::allow;

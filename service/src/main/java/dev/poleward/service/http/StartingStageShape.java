@@ -6,40 +6,42 @@ import dev.poleward.domain.outlook.StartingStage.Chance;
 import dev.poleward.domain.outlook.StartingStage.ToTry;
 import dev.poleward.domain.programme.Stage;
 import dev.poleward.service.codec.Writing;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** A proposed stage as the contract shows it. Immutable; safe for use by many threads. */
 final class StartingStageShape {
 
+  /** A programme that cannot be read. */
+  ObjectNode withoutProgramme(String dog, LocalDay day) {
+    return named(dog, day)
+        .put("status", "no-programme")
+        .putTexts("reasons", List.of("The programme that is assigned has a document with faults."))
+        .done();
+  }
+
   /**
    * A proposal.
    *
-   * @param proposal empty when the dog's programme has a document with faults
+   * @param stops why the dog is not to run at all, in sentences; none where it may
    */
-  ObjectNode of(String dog, LocalDay day, Optional<StartingStage> proposal) {
-    Writing shape = new Writing().put("dog", dog).putPrinted("agedTo", day.date());
-    if (proposal.isEmpty()) {
-      return shape
-          .put("status", "no-programme")
-          .putTexts(
-              "reasons", List.of("The programme that is assigned has a document with faults."))
-          .done();
-    }
-    StartingStage stage = proposal.get();
-    return shape
-        .put("status", stage.proposed() == null ? "not-enough-reps" : "proposed")
-        .putTexts("reasons", reasons(stage))
+  ObjectNode of(String dog, LocalDay day, StartingStage stage, List<String> stops) {
+    boolean rests = !stops.isEmpty();
+    return named(dog, day)
+        .put("status", rests ? "resting" : StartingStageWords.status(stage.finding()))
+        .putTexts("reasons", rests ? stops : StartingStageWords.reasons(stage))
         .put("programme", DrillShape.of(stage.programme()))
         .put("reps", stage.reps())
-        .put("proposed", proposed(stage))
-        .put("clear", stage.clear())
+        .put("proposed", rests ? null : proposed(stage))
+        .put("clear", !rests && stage.clear())
         .putObjects("stages", stage.stages(), StartingStageShape::chance)
         .put("finished", Thousandths.of(stage.finished()))
-        .putObjects("next", stage.next(), StartingStageShape::toTry)
+        .putObjects("next", rests ? List.of() : stage.next(), StartingStageShape::toTry)
         .done();
+  }
+
+  private static Writing named(String dog, LocalDay day) {
+    return new Writing().put("dog", dog).putPrinted("agedTo", day.date());
   }
 
   private static @Nullable ObjectNode proposed(StartingStage stage) {
@@ -48,7 +50,10 @@ final class StartingStageShape {
   }
 
   private static ObjectNode chance(Chance chance) {
-    return DrillShape.of(chance.stage()).put("chance", Thousandths.of(chance.chance())).done();
+    return DrillShape.of(chance.stage())
+        .put("chance", Thousandths.of(chance.chance()))
+        .put("ruledOut", chance.ruledOut())
+        .done();
   }
 
   private static ObjectNode toTry(ToTry toTry) {
@@ -56,21 +61,5 @@ final class StartingStageShape {
         .put("drill", DrillShape.of(toTry.drill()))
         .put("expectedClean", Thousandths.of(toTry.clean()))
         .done();
-  }
-
-  private static List<String> reasons(StartingStage stage) {
-    List<String> reasons = new ArrayList<>();
-    if (stage.proposed() == null) {
-      reasons.add(
-          "%d reps of %d that it takes: run those below, one of each, the first one first."
-              .formatted(stage.reps(), StartingStage.REPS_MIN));
-    } else if (stage.clear()) {
-      reasons.add("The reps leave little doubt.");
-    } else if (stage.next().isEmpty()) {
-      reasons.add("Doubt is left: watch the first sessions, and step back early.");
-    } else {
-      reasons.add("Doubt is left: the reps below would tell more.");
-    }
-    return reasons;
   }
 }

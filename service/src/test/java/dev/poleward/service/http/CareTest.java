@@ -11,6 +11,7 @@ import static org.hamcrest.Matchers.hasItem;
 import static org.hamcrest.Matchers.hasItems;
 import static org.hamcrest.Matchers.hasKey;
 import static org.hamcrest.Matchers.not;
+import static org.hamcrest.Matchers.startsWith;
 
 import dev.poleward.service.Club;
 import dev.poleward.service.SharedService;
@@ -310,5 +311,26 @@ class CareTest {
         .body("next", not(empty()))
         .body("next.findAll { it.drill.poles > 4 }", empty())
         .body("next.findAll { it.drill.angle > 60 || it.drill.angle < -60 }", empty());
+  }
+
+  @Test
+  void aDogThatRestsIsNotSentToAnyStage() {
+    club.record(
+        event(
+            "dog-fern",
+            "dog.registered.v1",
+            "2026-05-01T18:00:00Z",
+            "{'dog':'fern','callName':'Fern','born':'2022-03-01'}"),
+        event("rest-fern", "dog.rested.v1", "2026-05-01T19:00:00Z", "{'dog':'fern'}"));
+
+    club.given()
+        .get(club.path("/dogs/fern/starting-stage?" + DAY))
+        .then()
+        .statusCode(200)
+        .body("status", equalTo("resting"))
+        .body("reasons[0]", startsWith("The dog is resting until it is cleared: no poles."))
+        .body("next", empty())
+        .body("clear", equalTo(false))
+        .body("$", not(hasKey("proposed")));
   }
 }

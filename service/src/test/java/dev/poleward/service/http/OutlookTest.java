@@ -183,9 +183,11 @@ class OutlookTest {
         .then()
         .statusCode(200)
         .body("status", equalTo("proposed"))
-        .body("reps", equalTo(10))
-        .body("next", hasSize(0))
-        .body("stages.stage", contains("three", "four"));
+        .body("reps", equalTo(20))
+        .body("stages.stage", contains("three", "four"))
+        .body("stages.ruledOut", contains(true, false))
+        .body("proposed.stage", equalTo("four"))
+        .body("reasons[0]", containsString("the earliest stage that the reps do not rule out."));
   }
 
   @Test
