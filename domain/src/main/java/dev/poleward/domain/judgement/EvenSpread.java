@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.statistics.distribution.BinomialDistribution;
 import org.apache.commons.statistics.distribution.ChiSquaredDistribution;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Faults by place against an even spread over all places: reps with one number of poles, so that
@@ -32,11 +33,11 @@ public record EvenSpread(List<Place> places, double chance) {
    * One place.
    *
    * @param faults there
-   * @param share of all faults, with Wilson's limits
+   * @param share of all faults, with Wilson's limits; null where there are none: nothing was seen
    * @param standsOut whether so many or more there are too rare for an even spread, though any of
    *     the places might have been the one
    */
-  public record Place(int faults, Estimate share, boolean standsOut) {}
+  public record Place(int faults, @Nullable Estimate share, boolean standsOut) {}
 
   /**
    * Of numbers of faults. A place stands out when the binomial chance of so many faults there,
@@ -49,7 +50,7 @@ public record EvenSpread(List<Place> places, double chance) {
     int all = faults.stream().mapToInt(each -> each).sum();
     List<Place> places = new ArrayList<>();
     for (int each : faults) {
-      Estimate share = new Proportion(each, all - each).wilson(confidence);
+      Estimate share = all == 0 ? null : new Proportion(each, all - each).wilson(confidence);
       places.add(new Place(each, share, standsOut(each, all, faults.size(), confidence)));
     }
     return new EvenSpread(places, all == 0 || faults.size() < 2 ? 1 : chance(faults, all));

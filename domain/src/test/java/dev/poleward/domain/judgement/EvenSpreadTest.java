@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
+import java.util.Objects;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -79,7 +80,8 @@ class EvenSpreadTest {
     assertThat(spread.chance()).isLessThan(0.001);
     assertThat(spread.places().stream().map(EvenSpread.Place::standsOut))
         .containsExactly(false, false, true, false, false);
-    assertThat(spread.places().get(2).share().value()).isCloseTo(12 / 18.0, within(1e-12));
+    assertThat(Objects.requireNonNull(spread.places().get(2).share()).value())
+        .isCloseTo(12 / 18.0, within(1e-12));
   }
 
   @Test
@@ -130,6 +132,7 @@ class EvenSpreadTest {
 
     assertThat(none.chance()).isEqualTo(1);
     assertThat(none.places()).noneMatch(EvenSpread.Place::standsOut);
+    assertThat(none.places()).extracting(EvenSpread.Place::share).containsOnlyNulls();
     assertThat(EvenSpread.of(List.of(), CONFIDENCE).chance()).isEqualTo(1);
     assertThat(EvenSpread.of(List.of(7), CONFIDENCE).chance()).isEqualTo(1);
     assertThat(EvenSpread.of(List.of(0, 1, 0), CONFIDENCE).chance()).isEqualTo(1);

@@ -76,11 +76,10 @@ final class FaultsShape {
   }
 
   private static ObjectNode place(int pole, EvenSpread.Place place) {
-    return new Writing()
-        .put("pole", pole)
-        .put("faults", place.faults())
-        .put("share", ShareShape.of(place.share()))
-        .put("standsOut", place.standsOut())
-        .done();
+    Writing shape = new Writing().put("pole", pole).put("faults", place.faults());
+    if (place.share() != null) {
+      shape.put("share", ShareShape.of(place.share()));
+    }
+    return shape.put("standsOut", place.standsOut()).done();
   }
 }

@@ -51,6 +51,10 @@ class HabitTest {
   @Test
   void faultsAreToldByPoleAngleAndManoeuvre() {
     run(1, 3, BARE);
+    read("faults", DAY + "&days=7")
+        .statusCode(200)
+        .body("lines[0].atPoles.faults", contains(0, 0, 0))
+        .body("lines[0].atPoles.findAll { it.share != null }", empty());
     club.record(
         event(
             "missed",
@@ -67,6 +71,7 @@ class HabitTest {
         .body("all.faults", hasSize(1))
         .body("all.faults[0].fault", equalTo("popped-out"))
         .body("lines[0].atPoles.faults", contains(0, 1, 0))
+        .body("lines[0].atPoles.share.share", contains(0, 1, 0))
         .body("angles[0].entrySide", equalTo("both"))
         .body("angles[0].faulty", equalTo(1))
         .body("manoeuvres[0].manoeuvre", equalTo("alongside"));
