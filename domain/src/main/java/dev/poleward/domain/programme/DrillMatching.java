@@ -33,13 +33,14 @@ public final class DrillMatching {
 
   private record Course(int poles, RunUp runUp) {}
 
-  /**
-   * The rungs of a stage in one cell, ascending, each with its drill; without one where the
-   * handling is not asked for.
-   */
-  private record Row(double tolerance, List<Place> places) {}
+  /** The rungs of a stage in one cell, with a drill for each where the handling is asked for. */
+  private record Row(NearestRung nearest, Map<Rung, DrillOfStage> drills) {
 
-  private record Place(Rung rung, @Nullable DrillOfStage drill) {}
+    /** The drill of the nearest rung; null where none is near, or the nearest has none. */
+    @Nullable DrillOfStage drill(EntryAngle angle) {
+      return nearest.to(angle).map(drills::get).orElse(null);
+    }
+  }
 
   private final Set<Integer> poles = new HashSet<>();
   private final Set<Course> courses = new HashSet<>();
@@ -57,35 +58,25 @@ public final class DrillMatching {
   }
 
   private void add(Stage stage) {
-    List<Rung> rungs = stage.rungs();
+    NearestRung nearest = NearestRung.of(stage);
     int count = stage.ground().line().poles();
     poles.add(count);
     for (RunUp runUp : stage.runUps()) {
       courses.add(new Course(count, runUp.asRun()));
       for (Handling handling : stage.handlings()) {
-        List<Place> places =
-            rungs.stream()
-                .map(
-                    rung ->
-                        new Place(
-                            rung,
-                            handling.isAskedAt(rung)
-                                ? new DrillOfStage(
-                                    stage.id(), new Drill(count, runUp, rung, handling))
-                                : null))
-                .toList();
-        Row row = new Row(tolerance(stage), places);
+        Map<Rung, DrillOfStage> drills = new HashMap<>();
+        for (Rung rung : nearest.rungs()) {
+          if (handling.isAskedAt(rung)) {
+            drills.put(rung, new DrillOfStage(stage.id(), new Drill(count, runUp, rung, handling)));
+          }
+        }
+        Row row = new Row(nearest, drills);
         for (DogSide side : handling.sidesDescribed()) {
           Cell cell = new Cell(count, runUp.asRun(), handling.manoeuvre(), side);
           rows.computeIfAbsent(cell, _ -> new ArrayList<>()).add(row);
         }
       }
     }
-  }
-
-  /** A hair wider than said, so that sums of steps do not decide at the edge. */
-  private static double tolerance(Stage stage) {
-    return stage.terms().toleranceDegrees() + Entries.SLIVER_DEGREES;
   }
 
   /** Where a rep belongs. */
@@ -114,29 +105,14 @@ public final class DrillMatching {
     }
     List<DrillOfStage> drills = new ArrayList<>(found.size());
     for (Row row : found) {
-      DrillOfStage nearest = nearest(row, angle);
-      if (nearest != null) {
-        drills.add(nearest);
+      DrillOfStage drill = row.drill(angle);
+      if (drill != null) {
+        drills.add(drill);
       }
     }
     if (drills.isEmpty()) {
       return new NoDrill(Misfit.ANGLE);
     }
     return rep.isHelped() ? new Helped(drills) : new Counts(drills);
-  }
-
-  /** The drill of the nearest rung; null where none is near, or the nearest has none. */
-  private static @Nullable DrillOfStage nearest(Row row, EntryAngle angle) {
-    Place nearest = null;
-    double least = row.tolerance();
-    for (Place each : row.places()) {
-      double distance = each.rung().distanceTo(angle);
-      boolean nearer = nearest == null ? distance <= least : distance < least;
-      if (nearer && each.rung().isOnSideOf(angle)) {
-        nearest = each;
-        least = distance;
-      }
-    }
-    return nearest == null ? null : nearest.drill();
   }
 }

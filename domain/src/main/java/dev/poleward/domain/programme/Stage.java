@@ -3,7 +3,6 @@ package dev.poleward.domain.programme;
 import dev.poleward.domain.event.BackChainStep;
 import dev.poleward.domain.layout.EntryAngle;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -42,10 +41,7 @@ public record Stage(
 
   /** The rung that a rep from there belongs to: the nearest within the stage's tolerance. */
   public Optional<Rung> rungOf(EntryAngle angle) {
-    double tolerance = terms.toleranceDegrees() + Entries.SLIVER_DEGREES;
-    return rungs().stream()
-        .filter(rung -> rung.isOnSideOf(angle) && rung.distanceTo(angle) <= tolerance)
-        .min(Comparator.comparingDouble(rung -> rung.distanceTo(angle)));
+    return NearestRung.of(this).to(angle);
   }
 
   /** Its run-ups: one, but for a jump that is added backwards. */
