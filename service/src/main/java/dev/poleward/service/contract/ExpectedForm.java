@@ -7,8 +7,10 @@ import java.util.Map;
 final class ExpectedForm {
 
   private static final String TIME =
-      "must be a time that exists, RFC 3339 with an offset, as in 2026-05-04T18:02:11+01:00";
-  private static final String DATE = "must be a day that exists, as in 2026-05-04";
+      "must be a time that exists, of the years 1900 to 2199, RFC 3339 with an offset,"
+          + " as in 2026-05-04T18:02:11+01:00";
+  private static final String DATE =
+      "must be a day that exists, of the years 1900 to 2199, as in 2026-05-04";
   private static final String NAME_OF_ATTRIBUTE =
       "is not known here: attributes have names of 1 to 20 lower-case letters and digits";
 

@@ -81,7 +81,11 @@ final class Parameters {
       // Falls through to the fault: no such day, and no such form, need the same sentence.
     }
     // A plus sign that was not encoded arrives as a space; the sentence helps to see that.
-    faults.add(new Fault(name, "must be an RFC 3339 time with an offset, + written as %2B"));
+    faults.add(
+        new Fault(
+            name,
+            "must be a time that exists, of the years 1900 to 2199, RFC 3339 with an offset,"
+                + " + written as %2B"));
     return null;
   }
 
@@ -98,7 +102,8 @@ final class Parameters {
     } catch (DateTimeException e) {
       // Falls through to the fault: no such day, and no such form, need the same sentence.
     }
-    faults.add(new Fault(name, "must be a day as 2026-05-04"));
+    faults.add(
+        new Fault(name, "must be a day that exists, of the years 1900 to 2199, as 2026-05-04"));
     return null;
   }
 

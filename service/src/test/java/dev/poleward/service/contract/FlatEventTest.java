@@ -77,7 +77,7 @@ class FlatEventTest {
                         + "'type':'rep.logged.v1','data':{},'recordedtime':'2026-05-04T18:02:11Z','a/b':1}")))
         .containsExactlyInAnyOrder(
             "/id must be 1 to 64 of the characters A-Z a-z 0-9 . _ ~ -, and not . or ..",
-            "/time must be a time that exists, RFC 3339 with an offset, as in 2026-05-04T18:02:11+01:00",
+            "/time must be a time that exists, of the years 1900 to 2199, RFC 3339 with an offset, as in 2026-05-04T18:02:11+01:00",
             "/source must be 1 to 1024 characters long",
             "/rep must be text",
             "/session is said by the path",

@@ -55,7 +55,7 @@ class FormTest {
       quoteCharacter = '`',
       value = {
         "dog.amended.v1 | {'dog':'a'} | /data | must say more than dog: at least one of callName, born, withersHeight, heatRisk, handlers, guest",
-        "dog.amended.v1 | {'dog':'a','born':'2026-02-30'} | /data/born | must be a day that exists, as in 2026-05-04",
+        "dog.amended.v1 | {'dog':'a','born':'2026-02-30'} | /data/born | must be a day that exists, of the years 1900 to 2199, as in 2026-05-04",
         "dog.amended.v1 | {'dog':'a','guest':0} | /data/guest | must be true or false or null",
         "dog.amended.v1 | {'dog':'a','handlers':['b','b']} | /data/handlers | must not say the same twice",
         "rep.amended.v1 | {'rep':'a'} | /data | must say more than rep",
@@ -84,7 +84,7 @@ class FormTest {
         "'ext':1.5           | /ext          | must be text, a whole number, true or false or null",
         "'ext':2147483648    | /ext          | must lie between -2147483648 and 2147483647",
         "'dataschema':'a b'  | /dataschema   | must be a URI",
-        "'recordedtime':'x'  | /recordedtime | must be a time that exists, RFC 3339 with an offset, as in 2026-05-04T18:02:11+01:00",
+        "'recordedtime':'x'  | /recordedtime | must be a time that exists, of the years 1900 to 2199, RFC 3339 with an offset, as in 2026-05-04T18:02:11+01:00",
         "'forgotten':'true'  | /forgotten    | must be true or false or null",
         "'datacontenttype':'text/plain' | /datacontenttype | must be application/json or null",
       })
