@@ -105,17 +105,27 @@ final class GeneratedRep {
   }
 
   private RepDetails details(int times) {
+    DogSide dogSide = pick.sometimesOf(2, DogSide.class);
+    BackChainStep step = pick.sometimesOf(times, BackChainStep.class);
+    JumpTurn turn = pick.sometimesOf(times, JumpTurn.class);
+    Double lateralDistance = pick.sometimes(times, () -> pick.below(20) / 2.0);
+    String handlerAt = pick.sometimes(times, () -> pick.of(List.of("start", "far end")));
+    CrossAt crossAt = pick.sometimesOf(times, CrossAt.class);
+    Approach approach = pick.sometimes(times, this::approach);
+    Setup setup = pick.sometimes(times, this::setup);
+    // Beyond the poles of its own setup a fault would be refused; beyond the session's it may be.
+    int polesMax = setup == null ? 12 : setup.poles();
     return new RepDetails(
-        pick.sometimesOf(2, DogSide.class),
-        pick.sometimesOf(times, BackChainStep.class),
-        pick.sometimesOf(times, JumpTurn.class),
-        pick.sometimes(times, () -> pick.below(20) / 2.0),
-        pick.sometimes(times, () -> pick.of(List.of("start", "far end"))),
-        pick.sometimesOf(times, CrossAt.class),
-        pick.sometimes(times, this::approach),
-        pick.sometimes(times, this::setup),
+        dogSide,
+        step,
+        turn,
+        lateralDistance,
+        handlerAt,
+        crossAt,
+        approach,
+        setup,
         pick.sometimes(2, () -> pick.of(GeneratedHistory.POLE_SETS)),
-        pick.sometimes(times, () -> 1 + pick.below(12)),
+        pick.sometimes(times, () -> Math.min(1 + pick.below(12), polesMax)),
         pick.sometimes(times, this::rewards),
         pick.sometimesOf(times, Help.class),
         pick.sometimes(2 * times, () -> pick.of(GeneratedHistory.HANDLERS)),

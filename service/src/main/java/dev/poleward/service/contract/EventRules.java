@@ -25,7 +25,9 @@ final class EventRules {
       case "rep.logged.v1", "rep.amended.v1" -> {
         SetupRules.judgeDirection(data, pointer, findings);
         SetupRules.judgeSetup(data.path("setup"), pointer + "/setup", findings);
+        SetupRules.judgePole(data, data.path("setup").path("poles"), pointer, findings);
       }
+      case "trial.run.v1" -> SetupRules.judgePole(data, data.path("poles"), pointer, findings);
       case "setup.changed.v1" ->
           SetupRules.judgeSetup(data.path("setup"), pointer + "/setup", findings);
       case "homework.set.v1" -> {

@@ -26,6 +26,21 @@ final class SetupRules {
     judgeDirection(setup, pointer, findings);
   }
 
+  /**
+   * A fault is at one of the poles that stood. Which stood is known here only where it is said
+   * beside it; of the setups of a session that cannot be judged, for they may come later.
+   *
+   * @param poles how many stood, where that is said
+   */
+  static void judgePole(JsonNode data, JsonNode poles, String pointer, Findings findings) {
+    JsonNode pole = data.path("atPole");
+    if (pole.isNumber() && poles.isNumber() && pole.doubleValue() > poles.doubleValue()) {
+      findings.broken(
+          pointer + "/atPole",
+          "must be one of the %d poles that stood".formatted(poles.longValue()));
+    }
+  }
+
   /** An angle and a clock position that are given together mean the same. */
   static void judgeDirection(JsonNode node, String pointer, Findings findings) {
     JsonNode angle = node.path("angle");

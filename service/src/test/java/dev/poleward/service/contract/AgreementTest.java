@@ -35,6 +35,7 @@ class AgreementTest {
       Pattern.compile(
           "is required with a (jump|tunnel), or clock in its place"
               + "|must agree with angle: .*"
+              + "|must be one of the [0-9]+ poles that stood"
               + "|must not be before entryAt"
               + "|must be another dog: .*"
               + "|is not a time zone known here; .*"

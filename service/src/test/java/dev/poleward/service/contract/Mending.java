@@ -15,10 +15,12 @@ final class Mending {
     switch (type) {
       case "rep.logged.v1", "rep.amended.v1", "setup.changed.v1" -> {
         mendDirection(data);
+        mendPole(data, data.path("setup").path("poles"));
         if (data.get("setup") instanceof ObjectNode setup) {
           mendSetup(setup);
         }
       }
+      case "trial.run.v1" -> mendPole(data, data.path("poles"));
       case "homework.set.v1" -> data.get("drills").forEach(Mending::mendDirection);
       case "timing.recorded.v1" -> data.set("exitAt", data.get("entryAt"));
       case "dog.merged.v1" -> data.put("into", data.get("dog").asText().equals("a") ? "b" : "a");
@@ -46,6 +48,12 @@ final class Mending {
     mendDirection(setup);
     if (!setup.get("leadIn").asText().equals("none") && !setup.has("angle")) {
       setup.put("clock", "1:30");
+    }
+  }
+
+  private static void mendPole(ObjectNode data, JsonNode poles) {
+    if (data.path("atPole").isNumber() && poles.isNumber()) {
+      data.put("atPole", Math.min(data.get("atPole").asInt(), poles.asInt()));
     }
   }
 

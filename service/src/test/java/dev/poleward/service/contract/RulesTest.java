@@ -61,6 +61,33 @@ class RulesTest {
             new Fault("/data/setup/angle", "is required with a jump, or clock in its place"));
   }
 
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '`',
+      value = {
+        "rep.logged.v1  | 'session':'s','dog':'d','manoeuvre':'send','outcome':'popped-out','rep':'r','atPole':%d,'setup':{'poles':4,'spacing':0.6,'leadIn':'none'}",
+        "rep.amended.v1 | 'rep':'r','atPole':%d,'setup':{'poles':4,'spacing':0.6,'leadIn':'none'}",
+        "trial.run.v1   | 'dog':'d','poles':4,'outcome':'popped-out','atPole':%d",
+      })
+  void noFaultIsBeyondTheLastPoleThatIsSaidBesideIt(String type, String data) {
+    assertThat(faults(event(type, "{" + data.formatted(4) + "}"))).isEmpty();
+    assertThat(faults(event(type, "{" + data.formatted(5) + "}")))
+        .containsExactly(new Fault("/data/atPole", "must be one of the 4 poles that stood"));
+  }
+
+  /** What stood is said by the session's setups, and those may come later. */
+  @Test
+  void aPoleAloneIsNotJudged() {
+    assertThat(faults(event("rep.amended.v1", "{'rep':'r','atPole':24}"))).isEmpty();
+    assertThat(
+            faults(
+                event(
+                    "rep.logged.v1",
+                    "{'rep':'r','session':'s','dog':'d','manoeuvre':'send','outcome':'popped-out','atPole':24}")))
+        .isEmpty();
+  }
+
   @Test
   void amendmentsMayTakeOneWayToSayTheDirectionAway() {
     assertThat(faults(event("rep.amended.v1", "{'rep':'r','angle':45,'clock':null}"))).isEmpty();
