@@ -21,6 +21,7 @@ import dev.poleward.service.page.Block;
 import dev.poleward.service.page.Block.Column;
 import dev.poleward.service.page.Leaf;
 import dev.poleward.service.page.Notices;
+import dev.poleward.service.render.Counted;
 import dev.poleward.service.render.DogCurve;
 import dev.poleward.service.render.FadeAdviceWords;
 import dev.poleward.service.render.MasteryPictures;
@@ -87,9 +88,7 @@ final class DogPaper {
     facts.add(
         new Block.Fact(
             "Trained",
-            ReportWords.counted(amount.sessions(), "session")
-                + " on "
-                + ReportWords.counted(amount.days(), "day")));
+            Counted.of(amount.sessions(), "session") + " on " + Counted.of(amount.days(), "day")));
     facts.add(new Block.Fact("Reps", ReportPaper.tally(page.reps())));
     page.load()
         .mostGaps()
@@ -148,12 +147,12 @@ final class DogPaper {
   }
 
   private static String homework(Homework homework) {
-    return "Until %s: %s, %d of %d reps done."
+    return "Until %s: %s, %d of %s done."
         .formatted(
             homework.set().event().due(),
-            ReportWords.counted(homework.drills().size(), "drill"),
+            Counted.of(homework.drills().size(), "drill"),
             homework.drills().stream().mapToInt(Homework.Done::reps).sum(),
-            homework.drills().stream().mapToInt(Homework.Done::wanted).sum());
+            Counted.of(homework.drills().stream().mapToInt(Homework.Done::wanted).sum(), "rep"));
   }
 
   private void writeSides() {
@@ -230,10 +229,10 @@ final class DogPaper {
         "Stuck on",
         page.stuck(),
         worked ->
-            "%s, %d reps since %s. %s"
+            "%s, %s since %s. %s"
                 .formatted(
                     place(worked.standing().pool()),
-                    worked.reps(),
+                    Counted.of(worked.reps(), "rep"),
                     worked.since(),
                     VerdictWords.reason(worked.standing())));
   }
@@ -254,10 +253,10 @@ final class DogPaper {
     blocks.add(new Block.Heading("Faults"));
     blocks.add(
         new Block.Paragraph(
-            "%d of %d reps without help had a fault (%s, limits %s to %s): %s."
+            "%d of %s without help had a fault (%s, limits %s to %s): %s."
                 .formatted(
                     all.faulty(),
-                    all.reps(),
+                    Counted.of(all.reps(), "rep"),
                     ReportPaper.percent(all.share().value()),
                     ReportPaper.percent(all.share().lower()),
                     ReportPaper.percent(all.share().upper()),
@@ -281,7 +280,7 @@ final class DogPaper {
                     .formatted(
                         line.poles(),
                         pole + 1,
-                        ReportWords.counted(line.spread().places().get(pole).faults(), "fault")));
+                        Counted.of(line.spread().places().get(pole).faults(), "fault")));
   }
 
   private void writeTrials() {

@@ -11,6 +11,7 @@ import dev.poleward.domain.outlook.Reaching;
 import dev.poleward.domain.outlook.RhythmAhead;
 import dev.poleward.domain.outlook.Trait;
 import dev.poleward.service.codec.Writing;
+import dev.poleward.service.render.Counted;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -77,11 +78,11 @@ final class OutlookShape {
     List<String> reasons = new ArrayList<>();
     RhythmAhead ahead = told.likeliest();
     String rhythm =
-        "%s, %s sessions a week of %d reps"
+        "%s, %s a week of %s"
             .formatted(
                 ahead.isOwn() ? "At its own rhythm" : "At this rhythm",
-                number(ahead.rhythm().sessionsPerWeek()),
-                ahead.rhythm().repsPerSession());
+                sessions(ahead.rhythm().sessionsPerWeek()),
+                Counted.of(ahead.rhythm().repsPerSession(), "rep"));
     if (ahead.programme().isReached()) {
       reasons.add("The programme is finished.");
     } else {
@@ -110,6 +111,10 @@ final class OutlookShape {
     return value == Math.rint(value)
         ? Long.toString((long) value)
         : Double.toString(Math.rint(value * 10) / 10);
+  }
+
+  private static String sessions(double aWeek) {
+    return aWeek == 1 ? "1 session" : number(aWeek) + " sessions";
   }
 
   private static ObjectNode basis(Outlook.Told told) {

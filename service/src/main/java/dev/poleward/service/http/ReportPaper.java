@@ -18,6 +18,7 @@ import dev.poleward.service.page.Block.Column;
 import dev.poleward.service.page.Leaf;
 import dev.poleward.service.page.Notices;
 import dev.poleward.service.page.Sheaf;
+import dev.poleward.service.render.Counted;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -87,8 +88,7 @@ final class ReportPaper {
           new Leaf(
               "Not shown",
               List.of(
-                  new Block.Paragraph(
-                      ReportWords.counted(report.omitted(), "more dog") + " not shown."))));
+                  new Block.Paragraph(Counted.of(report.omitted(), "more dog") + " not shown."))));
     }
     return new Sheaf(formed.name() + ", " + days, report.span().to(), leaves);
   }

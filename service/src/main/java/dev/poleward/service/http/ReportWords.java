@@ -7,6 +7,7 @@ import dev.poleward.domain.report.AtHome;
 import dev.poleward.domain.report.DogPage;
 import dev.poleward.domain.report.NotKnown;
 import dev.poleward.domain.report.StuckOn;
+import dev.poleward.service.render.Counted;
 import java.util.Locale;
 
 /** What a report says in whole sentences. */
@@ -96,24 +97,25 @@ final class ReportWords {
       case REPS -> "It has no reps in these days.";
       case FEW_REPS ->
           "Only %s without help in these days: %d or more say more."
-              .formatted(counted(count, "rep"), DogPage.REPS_FEW);
+              .formatted(Counted.of(count, "rep"), DogPage.REPS_FEW);
       case AGE ->
           "Nobody said when it was born: care takes it for a young dog until it is cleared.";
       case PROGRAMME -> "No programme was assigned: the default one is followed.";
       case READABLE_PROGRAMME ->
           "Its programme has a document with faults: the one before stays in use.";
-      case SETUP_OF_REPS -> "What stood is not known of %s.".formatted(counted(count, "rep"));
+      case SETUP_OF_REPS -> "What stood is not known of %s.".formatted(Counted.of(count, "rep"));
       case ANGLE_OF_REPS ->
-          "Where it came from is not known of %s.".formatted(counted(count, "rep"));
+          "Where it came from is not known of %s.".formatted(Counted.of(count, "rep"));
       case DRILL_OF_REPS ->
-          "%s of no drill of the programme: for curves alone.".formatted(counted(count, "rep"));
-      case POLE_OF_FAULTS -> "At which pole is not known of %s.".formatted(counted(count, "fault"));
+          "%s of no drill of the programme: for curves alone.".formatted(Counted.of(count, "rep"));
+      case POLE_OF_FAULTS ->
+          "At which pole is not known of %s.".formatted(Counted.of(count, "fault"));
       case REWARDS -> "Nothing was told of its rewards.";
       case ATTENDANCE ->
-          "Whether it was there is not known of %s.".formatted(counted(count, "session"));
+          "Whether it was there is not known of %s.".formatted(Counted.of(count, "session"));
       case CONTRADICTED_ATTENDANCE ->
           "Noted to be away in %s in which it has reps: it was there."
-              .formatted(counted(count, "session"));
+              .formatted(Counted.of(count, "session"));
       case SESSIONS, MEMBERS, SETUP_OF_SESSIONS, EQUIPMENT_TIME -> ofClass(notKnown);
     };
   }
@@ -124,15 +126,15 @@ final class ReportWords {
     return switch (notKnown.matter()) {
       case SESSIONS -> "The class had no session in these days.";
       case MEMBERS -> "The class had no members in these days.";
-      case REPS -> "%s without reps in these days.".formatted(counted(count, "dog"));
+      case REPS -> "%s without reps in these days.".formatted(Counted.of(count, "dog"));
       case ATTENDANCE ->
-          "Whether a member was there is not known %s.".formatted(counted(count, "time"));
+          "Whether a member was there is not known %s.".formatted(Counted.of(count, "time"));
       case CONTRADICTED_ATTENDANCE ->
-          "Noted to be away %s by mistake: the dog has reps.".formatted(counted(count, "time"));
+          "Noted to be away %s by mistake: the dog has reps.".formatted(Counted.of(count, "time"));
       case SETUP_OF_SESSIONS ->
-          "What stood is not known of %s.".formatted(counted(count, "session"));
+          "What stood is not known of %s.".formatted(Counted.of(count, "session"));
       case EQUIPMENT_TIME ->
-          "How long it stood is not known of %s.".formatted(counted(count, "setup"));
+          "How long it stood is not known of %s.".formatted(Counted.of(count, "setup"));
       case FEW_REPS,
           AGE,
           PROGRAMME,
@@ -144,9 +146,5 @@ final class ReportWords {
           REWARDS ->
           ofDog(notKnown);
     };
-  }
-
-  static String counted(int count, String one) {
-    return count == 1 ? "1 " + one : count + " " + one + "s";
   }
 }

@@ -8,6 +8,7 @@ import dev.poleward.domain.outlook.StartingStage.Finding.Proposed;
 import dev.poleward.domain.outlook.StartingStage.Finding.TooFewReps;
 import dev.poleward.domain.outlook.StartingStage.Finding.Undecided;
 import dev.poleward.domain.programme.Stage;
+import dev.poleward.service.render.Counted;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -32,11 +33,11 @@ final class StartingStageWords {
       case TooFewReps _ ->
           List.of(
               "%s of the %d that it takes: run those below, one of each, the first one first."
-                  .formatted(Reps.counted(stage.reps()), StartingStage.REPS_MIN));
+                  .formatted(Counted.of(stage.reps(), "rep"), StartingStage.REPS_MIN));
       case Undecided _ ->
           List.of(
               "%s that hardly tell the stages apart: run those below, one of each, the first one first."
-                  .formatted(Reps.counted(stage.reps())));
+                  .formatted(Counted.of(stage.reps(), "rep")));
       case NothingAllowed _ ->
           List.of(
               "For its age or its health the dog may run none of the stages that it could start at: see care.");

@@ -11,6 +11,7 @@ import dev.poleward.domain.judgement.SequentialEvidence;
 import dev.poleward.domain.judgement.Verdict;
 import dev.poleward.domain.judgement.WindowEvidence;
 import dev.poleward.domain.programme.RungPool;
+import dev.poleward.service.render.Counted;
 import java.util.Locale;
 import java.util.stream.Collectors;
 
@@ -39,7 +40,9 @@ final class VerdictWords {
           case Verdict.MoveOn(Evidence evidence) -> movedOn(judgement, evidence);
           case Verdict.Hold(Evidence evidence) -> held(evidence);
           case Verdict.StepBack(Evidence _, int misses) ->
-              "%d misses in a row: something easier first.".formatted(misses);
+              misses == 1
+                  ? "A miss: something easier first."
+                  : "%d misses in a row: something easier first.".formatted(misses);
           case Verdict.Undecided(Evidence evidence) -> undecided(pool, evidence);
         };
     return judgement.misfits().isEmpty()
@@ -58,22 +61,31 @@ final class VerdictWords {
     }
     // What holds of all handlings together need not hold of each.
     String what = judgement.misfits().isEmpty() ? "Mastered" : "Passed as a whole";
-    return "%s: %d of %d reps of the test were clean, and every handling at least once."
-        .formatted(what, evidence.clean(), reps(evidence));
+    return "%s: %d of %s clean, and every handling at least once."
+        .formatted(what, evidence.clean(), ofTheTest(evidence));
   }
 
   private static String held(Evidence evidence) {
     return switch (evidence) {
       case SequentialEvidence it ->
-          "Not there yet: %d of %d reps of the test were missed. It begins anew with the next rep."
-              .formatted(it.missed(), reps(it));
+          "Not there yet: %d of %s missed. It begins anew with the next rep."
+              .formatted(it.missed(), ofTheTest(it));
       case WindowEvidence it ->
-          "Not there yet: of the last %d reps %d were missed; %d of the last %d have to be clean."
-              .formatted(reps(it), it.missed(), it.test().k(), it.test().n());
+          (reps(it) == 1
+                  ? "Not there yet: the last rep was missed"
+                  : "Not there yet: of the last %d reps %d %s missed"
+                      .formatted(reps(it), it.missed(), it.missed() == 1 ? "was" : "were"))
+              + "; %d of the last %d have to be clean.".formatted(it.test().k(), it.test().n());
       case RunEvidence it ->
           "Not there yet: the last rep was missed, and the run of %d begins anew."
               .formatted(it.test().length());
     };
+  }
+
+  /** {@code 6 reps of the test were}. */
+  private static String ofTheTest(Evidence evidence) {
+    int reps = reps(evidence);
+    return Counted.of(reps, "rep") + " of the test " + (reps == 1 ? "was" : "were");
   }
 
   private static String lagging(Misfit misfit) {
@@ -115,8 +127,8 @@ final class VerdictWords {
     int before = pool.drills().stream().mapToInt(DrillStanding::reps).sum();
     return before == 0
         ? "No rep of the test yet"
-        : "The test begins anew under this version of the programme, after %d %s under what was followed before"
-            .formatted(before, before == 1 ? "rep" : "reps");
+        : "The test begins anew under this version of the programme, after %s under what was followed before"
+            .formatted(Counted.of(before, "rep"));
   }
 
   private static String notCleanYet(RungJudgement judgement) {

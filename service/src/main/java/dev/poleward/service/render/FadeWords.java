@@ -135,7 +135,7 @@ final class FadeWords {
         + " food and "
         + MasteryWords.number((double) month.toys() / month.reps())
         + " toys, over "
-        + reps(month.reps())
+        + Counted.of(month.reps(), "rep")
         + ".";
   }
 
@@ -145,7 +145,7 @@ final class FadeWords {
         + ": "
         + Math.round(month.clean().made())
         + " of "
-        + reps(Math.round(month.clean().of()))
+        + Counted.of(Math.round(month.clean().of()), "rep")
         + " clean, "
         + whole(share.value())
         + " ("
@@ -153,10 +153,6 @@ final class FadeWords {
         + " to "
         + whole(share.upper())
         + ").";
-  }
-
-  private static String reps(long reps) {
-    return reps + (reps == 1 ? " rep" : " reps");
   }
 
   private static String whole(double share) {

@@ -121,7 +121,7 @@ final class MasteryWords {
     if (side.reps() == 0) {
       return "No reps.";
     }
-    String counted = side.made() + " of " + side.reps() + (side.reps() == 1 ? " rep " : " reps ");
+    String counted = side.made() + " of " + Counted.of(side.reps(), "rep") + " ";
     return question.halfLifeDays() == null
         ? counted + made() + "."
         : counted + made() + " (weight" + GLUE + number(side.effectiveReps()) + ").";

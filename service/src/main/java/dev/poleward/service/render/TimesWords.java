@@ -48,9 +48,9 @@ final class TimesWords {
                 "How fast and how evenly: "
                     + kind(pace.kind())
                     + ", "
-                    + counted(pace.seconds().of(), "clean run")
+                    + Counted.of(pace.seconds().of(), "clean run")
                     + " on "
-                    + counted(pace.days().size(), "day")
+                    + Counted.of(pace.days().size(), "day")
                     + ".")
         .orElse("How fast and how evenly.");
   }
@@ -75,11 +75,11 @@ final class TimesWords {
                         + " "
                         + seconds(pace.seconds().median())
                         + " ("
-                        + counted(pace.seconds().of(), "run")
+                        + Counted.of(pace.seconds().of(), "run")
                         + ")")
             .collect(Collectors.joining("; "));
     int more = others.size() - OTHERS_MAX;
-    return " Not shown: " + told + (more > 0 ? "; and " + counted(more, "kind") : "") + ".";
+    return " Not shown: " + told + (more > 0 ? "; and " + Counted.of(more, "kind") : "") + ".";
   }
 
   private static String kind(RunKind kind) {
@@ -125,7 +125,7 @@ final class TimesWords {
         + ". From gap to gap a run varies by "
         + Math.round(100 * rhythm.spread().median())
         + "%, over "
-        + counted(rhythm.spread().of(), "run")
+        + Counted.of(rhythm.spread().of(), "run")
         + ".";
   }
 
@@ -231,9 +231,5 @@ final class TimesWords {
 
   private static String hundredths(double value) {
     return String.format(Locale.ROOT, "%.2f", value);
-  }
-
-  private static String counted(int count, String what) {
-    return count + " " + what + (count == 1 ? "" : "s");
   }
 }

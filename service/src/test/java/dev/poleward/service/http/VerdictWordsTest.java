@@ -51,6 +51,14 @@ class VerdictWordsTest {
   }
 
   @Test
+  void oneRepIsSingular() {
+    assertThat(said(new MovingOnRule.KOfN(3, 3, 3, 0.05), "l"))
+        .startsWith("Not there yet: the last rep was missed; 3 of the last 3 have to be clean.");
+    assertThat(said(new MovingOnRule.KOfN(3, 3, 3, 0.05), "lL"))
+        .startsWith("Not there yet: of the last 2 reps 1 was missed; 3 of the last 3");
+  }
+
+  @Test
   void aRunBeginsAnewAtTheMiss() {
     assertThat(said(RUN_OF_THREE, "LRl"))
         .isEqualTo("Not there yet: the last rep was missed, and the run of 3 begins anew.");
