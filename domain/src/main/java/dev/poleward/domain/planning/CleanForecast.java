@@ -278,10 +278,11 @@ public final class CleanForecast implements ExpectedClean {
     // The model has seen the drill's own reps already: they only tell how far it lies beside it.
     double beside = 1 / (precision - 1 / variance + 1 / (DRILLS_DIFFER * DRILLS_DIFFER));
     double half = Confidence.OF_95_PERCENT.z() * Math.sqrt(ofModel + beside);
+    double share = bounded(CleanModel.chance(logit));
     return new Estimate(
-        bounded(CleanModel.chance(logit)),
-        bounded(CleanModel.chance(logit - half)),
-        bounded(CleanModel.chance(logit + half)));
+        share,
+        Math.min(share, CleanModel.chance(logit - half)),
+        Math.max(share, CleanModel.chance(logit + half)));
   }
 
   private static double bounded(double share) {

@@ -19,12 +19,6 @@ record Parts(List<Part> tests, List<Part> lessons) {
   /** What lessons are to be expected to come to, where tests beside them make up for it [C]. */
   private static final double LESSON = 0.78;
 
-  /**
-   * So many reps of lessons in one session, however long it may be [C]: with more, simulated dogs
-   * learn less from what comes behind; with fewer they need more weeks.
-   */
-  private static final int LESSON_REPS_MAX = 12;
-
   /** So many rungs are come nearer to in one session: one on either side [C]. */
   private static final int LESSONS_MAX = 2;
 
@@ -69,12 +63,12 @@ record Parts(List<Part> tests, List<Part> lessons) {
       }
     }
     tests.sort(Comparator.comparingDouble(part -> -part.work().expected()));
-    return new Parts(tests, shared(learners, Math.min(left, LESSON_REPS_MAX)));
+    return new Parts(tests, shared(learners, Math.min(left, Planner.LESSON_REPS_MAX)));
   }
 
   /** What lessons will take from what the session is above the floor, in clean reps. */
   private static double owed(int left, double floor) {
-    return Math.min(left, LESSON_REPS_MAX) * (floor - LESSON);
+    return Math.min(left, Planner.LESSON_REPS_MAX) * (floor - LESSON);
   }
 
   /** What comes first. */

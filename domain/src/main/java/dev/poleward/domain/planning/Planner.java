@@ -13,6 +13,12 @@ import java.util.Optional;
  */
 public final class Planner {
 
+  /**
+   * So many reps of lessons in one session, however long it may be [C]: with more, simulated dogs
+   * learn less from what comes behind; with fewer they need more weeks.
+   */
+  public static final int LESSON_REPS_MAX = 12;
+
   private Planner() {}
 
   /** The plan for a dog that stands there and can be expected to do as well as that. */

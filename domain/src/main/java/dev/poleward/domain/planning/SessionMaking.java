@@ -28,6 +28,9 @@ final class SessionMaking {
   /** No lesson is harder than that, whatever the rest of the session makes up for [C]. */
   private static final double LESSON_MIN = 0.62;
 
+  /** Of what is harder than that no more: who knows nothing easier is helped, not drilled [C]. */
+  private static final int TOO_HARD_REPS_MAX = 4;
+
   /** Refreshers and what is mended take at most one rep in so many [C]. */
   private static final int REFRESHERS_ONE_IN = 4;
 
@@ -36,6 +39,7 @@ final class SessionMaking {
   private final SteppingStone stones;
   private final Lessons lessons;
   private final SessionDraft session;
+  private int tooHard;
 
   /**
    * Nothing made yet.
@@ -148,6 +152,9 @@ final class SessionMaking {
     double share = outset.floor() - session.surplus() / left;
     double least = work.stepsBack() ? outset.floor() : LESSON_MIN;
     for (Drill lesson : lessons.towards(work, reps, Math.max(least, share), last())) {
+      if (forecast.share(lesson) < LESSON_MIN && ++tooHard > TOO_HARD_REPS_MAX) {
+        return;
+      }
       if (session.add(work.of(lesson), 1, PlanBlock.Purpose.WORK) == 0) {
         Drill gentler = stones.within(lesson, Load.SHARP_BEND_DEGREES);
         session.add(work.of(gentler), 1, PlanBlock.Purpose.WORK);

@@ -19,6 +19,21 @@ public record SessionPlan(List<PlanBlock> blocks) {
     return blocks.stream().mapToInt(PlanBlock::reps).sum();
   }
 
+  /** How many of them are for that. */
+  public int reps(PlanBlock.Purpose purpose) {
+    return blocks.stream()
+        .filter(block -> block.purpose() == purpose)
+        .mapToInt(PlanBlock::reps)
+        .sum();
+  }
+
+  /** How many gaps are passed in it. */
+  public int gaps() {
+    return blocks.stream()
+        .mapToInt(block -> block.reps() * (block.drill().drill().poles() - 1))
+        .sum();
+  }
+
   /** The most poles that stand in it; 0 without any reps. */
   public int poles() {
     return blocks.stream().mapToInt(block -> block.drill().drill().poles()).max().orElse(0);

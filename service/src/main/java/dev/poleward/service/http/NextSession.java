@@ -78,13 +78,10 @@ record NextSession(
             known,
             Trained.of(dog, reps, timings, standing.slips()),
             Care.question(registry, asked.conditions(), time));
+    Limits limits = Limits.of(asked.reps(), permit, asked.sides(), asked.pressure());
     SessionPlan plan =
         permit.mayTrain()
-            ? Planner.plan(
-                standing,
-                CleanForecast.of(reps, time),
-                asked.available(),
-                Limits.of(asked.reps(), permit, asked.sides(), asked.pressure()))
+            ? Planner.plan(standing, CleanForecast.of(reps, time), asked.available(), limits)
             : new SessionPlan(List.of());
     return new NextSession(
         reps,
@@ -92,7 +89,7 @@ record NextSession(
         standing,
         permit.planned(ahead(plan, standing, asked)),
         plan,
-        PlanWords.ofWhole(plan, asked, permit.mayTrain()));
+        new PlanWords(standing).ofWhole(plan, limits, permit.mayTrain()));
   }
 
   private static SessionAhead ahead(SessionPlan plan, DogStanding standing, PlanAsked asked) {

@@ -4,7 +4,9 @@ import dev.poleward.domain.judgement.DogStanding;
 import dev.poleward.domain.judgement.PoolStanding;
 import dev.poleward.domain.judgement.RungJudgement;
 import dev.poleward.domain.layout.EntrySide;
+import dev.poleward.domain.planning.Limits;
 import dev.poleward.domain.planning.PlanBlock;
+import dev.poleward.domain.planning.Planner;
 import dev.poleward.domain.planning.SessionPlan;
 import dev.poleward.domain.programme.DrillOfStage;
 import dev.poleward.domain.programme.Rung;
@@ -14,9 +16,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Why a plan is as it is, in sentences. */
 final class PlanWords {
+
+  private static final double ROUNDING = 1e-9;
 
   private final DogStanding dog;
 
@@ -24,8 +30,11 @@ final class PlanWords {
     this.dog = dog;
   }
 
-  /** Why there is less in a plan than was asked for; empty where all of it is there. */
-  static Optional<String> ofWhole(SessionPlan plan, PlanAsked asked, boolean mayTrain) {
+  /**
+   * Why there is less in a plan than was asked for, and that it is below the programme's floor
+   * where it is; empty where there is nothing to tell.
+   */
+  Optional<String> ofWhole(SessionPlan plan, Limits limits, boolean mayTrain) {
     if (!mayTrain) {
       return Optional.of("The dog is not to train now: the notes say why.");
     }
@@ -34,18 +43,43 @@ final class PlanWords {
           "Nothing that the dog can be asked for can be laid out with what is at hand, or the day"
               + " allows none of it.");
     }
-    String reps = reps(plan.reps(), asked.reps());
+    String text =
+        Stream.of(less(plan, limits), belowFloor(plan))
+            .flatMap(Optional::stream)
+            .collect(Collectors.joining(" "));
+    return text.isEmpty() ? Optional.empty() : Optional.of(text);
+  }
+
+  private static Optional<String> less(SessionPlan plan, Limits limits) {
+    String reps = reps(plan.reps(), limits.reps());
     if (plan.blocks().stream().anyMatch(block -> block.purpose() == PlanBlock.Purpose.KEEP)) {
       return Optional.of(
           "Nothing new has its turn with what is at hand today: what is solid is kept so, in "
               + reps
               + ".");
     }
-    return plan.reps() < asked.reps()
+    return plan.reps() < limits.reps()
+        ? Optional.of("In all %s: %s.".formatted(reps, whyNoMore(plan, limits)))
+        : Optional.empty();
+  }
+
+  private static String whyNoMore(SessionPlan plan, Limits limits) {
+    if (limits.gaps() - plan.gaps() < plan.poles() - 1) {
+      return "the day allows no more gaps";
+    }
+    if (plan.reps(PlanBlock.Purpose.WORK) >= Planner.LESSON_REPS_MAX) {
+      return "more of what is to be learned would teach little in one session";
+    }
+    return "nothing else has its turn, or what else there is would mostly fail";
+  }
+
+  /** Nobody keeps a floor with a dog that knows nothing yet; but it is said. */
+  private Optional<String> belowFloor(SessionPlan plan) {
+    double floor = dog.programme().cleanFloor();
+    return plan.expectedClean() < floor - ROUNDING
         ? Optional.of(
-            "In all "
-                + reps
-                + ": nothing else has its turn, more lessons would teach little, or the day allows no more.")
+            "About %s can be expected clean, less than the programme's floor of %s, for nothing that goes better is known yet: help the dog, and stop after two misses running."
+                .formatted(percent(plan.expectedClean()), percent(floor)))
         : Optional.empty();
   }
 
@@ -99,25 +133,43 @@ final class PlanWords {
   }
 
   private String onTheWay(PlanBlock block) {
-    String to = aim(block.drill()).map(TrainersWords::entry).orElse("a larger angle");
-    return "On the way to %s: from here %s.".formatted(to, expected(block));
+    Optional<PoolStanding> aim = aim(block.drill());
+    String to = aim.map(pool -> TrainersWords.entry(pool.pool().rung())).orElse("a larger angle");
+    String counts =
+        aim.filter(pool -> countsFor(pool, block.drill())).isPresent()
+            ? ", so near that it counts there"
+            : "";
+    return "On the way to %s%s: from here %s.".formatted(to, counts, expected(block));
+  }
+
+  private static boolean countsFor(PoolStanding pool, DrillOfStage stone) {
+    double missing = pool.pool().rung().size() - stone.drill().rung().size();
+    return missing <= pool.stage().terms().toleranceDegrees()
+        && pool.pool().drills().stream()
+            .anyMatch(drill -> drill.handling().equals(stone.drill().handling()));
   }
 
   /** The next larger angle of the stage that is left to learn there. */
-  private Optional<Rung> aim(DrillOfStage stone) {
+  private Optional<PoolStanding> aim(DrillOfStage stone) {
     Rung from = stone.drill().rung();
     return dog.pools().stream()
         .filter(pool -> pool.stage().id().equals(stone.stage()) && !pool.isBehind())
         .filter(pool -> Objects.equals(pool.pool().step(), stone.drill().runUp().step()))
-        .map(pool -> pool.pool().rung())
-        .filter(rung -> from.side() == EntrySide.BOTH || from.side() == rung.side())
-        .filter(rung -> rung.size() > from.size())
-        .min(Comparator.naturalOrder());
+        .filter(pool -> isBeyond(pool.pool().rung(), from))
+        .min(Comparator.comparing(pool -> pool.pool().rung()));
+  }
+
+  private static boolean isBeyond(Rung rung, Rung from) {
+    return rung.size() > from.size()
+        && (from.side() == EntrySide.BOTH || from.side() == rung.side());
   }
 
   private static String expected(PlanBlock block) {
-    String share = String.format(Locale.ROOT, "%.0f%%", 100 * block.expected().value());
-    return "about " + share + " can be expected clean";
+    return "about " + percent(block.expected().value()) + " can be expected clean";
+  }
+
+  private static String percent(double share) {
+    return String.format(Locale.ROOT, "%.0f%%", 100 * share);
   }
 
   /** Empty for what is no drill of the programme. */

@@ -70,6 +70,12 @@ class PlanWordsTest {
   }
 
   @Test
+  void aStoneJustShortOfARungCountsThere() {
+    assertThat(wordsFrom(87.5))
+        .startsWith("On the way to 90° on the pole side (3:00), so near that it counts there:");
+  }
+
+  @Test
   void aStoneOnARungThatIsPassedIsNoTestOfIt() {
     assertThat(wordsFrom(60)).startsWith("On the way to 90° on the pole side (3:00)");
   }
