@@ -50,7 +50,7 @@ final class PlanWords {
     return text.isEmpty() ? Optional.empty() : Optional.of(text);
   }
 
-  private static Optional<String> less(SessionPlan plan, Limits limits) {
+  private Optional<String> less(SessionPlan plan, Limits limits) {
     String reps = reps(plan.reps(), limits.reps());
     if (plan.blocks().stream().anyMatch(block -> block.purpose() == PlanBlock.Purpose.KEEP)) {
       return Optional.of(
@@ -63,24 +63,29 @@ final class PlanWords {
         : Optional.empty();
   }
 
-  private static String whyNoMore(SessionPlan plan, Limits limits) {
+  private String whyNoMore(SessionPlan plan, Limits limits) {
     if (limits.gaps() - plan.gaps() < plan.poles() - 1) {
       return "the day allows no more gaps";
     }
     if (plan.reps(PlanBlock.Purpose.WORK) >= Planner.LESSON_REPS_MAX) {
       return "more of what is to be learned would teach little in one session";
     }
-    return "nothing else has its turn, or what else there is would mostly fail";
+    return isBelowFloor(plan)
+        ? "more of it would mostly fail"
+        : "nothing else has its turn until this is through";
   }
 
   /** Nobody keeps a floor with a dog that knows nothing yet; but it is said. */
   private Optional<String> belowFloor(SessionPlan plan) {
-    double floor = dog.programme().cleanFloor();
-    return plan.expectedClean() < floor - ROUNDING
+    return isBelowFloor(plan)
         ? Optional.of(
             "About %s can be expected clean, less than the programme's floor of %s, for nothing that goes better is known yet: help the dog, and stop after two misses running."
-                .formatted(percent(plan.expectedClean()), percent(floor)))
+                .formatted(percent(plan.expectedClean()), percent(dog.programme().cleanFloor())))
         : Optional.empty();
+  }
+
+  private boolean isBelowFloor(SessionPlan plan) {
+    return plan.expectedClean() < dog.programme().cleanFloor() - ROUNDING;
   }
 
   private static String reps(int planned, int asked) {
