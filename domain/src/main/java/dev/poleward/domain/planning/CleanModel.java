@@ -12,7 +12,7 @@ import java.util.List;
 final class CleanModel {
 
   private static final int STEPS_MAX = 30;
-  private static final double SETTLED = 1e-9;
+  private static final double SETTLED = 1e-7;
 
   /** Alike reps, weighted. */
   static final class Group {
@@ -25,6 +25,10 @@ final class CleanModel {
       this.traits = SparseVector.of(traits);
       this.clean = clean;
       this.missed = missed;
+    }
+
+    double reps() {
+      return clean + missed;
     }
   }
 
@@ -40,41 +44,38 @@ final class CleanModel {
   static final CleanModel OF_ANY_DOG =
       new CleanModel(
           Traits.expected(),
-          curvature(List.of(), Traits.expected(), precision(Traits.deviation())));
+          Point.at(Traits.expected(), List.of(), Traits.expected(), precision(Traits.deviation()))
+              .curvature(List.of(), precision(Traits.deviation())));
 
   /** Fits groups in a fixed order, at least one. */
   static CleanModel fitted(List<Group> groups) {
     double[] expected = Traits.expected();
     double[] precision = precision(Traits.deviation());
-    double[] weights = expected.clone();
-    PositiveDefinite root = curvature(groups, weights, precision);
-    double height = height(groups, weights, expected, precision);
+    Point here = Point.at(expected.clone(), groups, expected, precision);
+    PositiveDefinite root = here.curvature(groups, precision);
     for (int step = 0; step < STEPS_MAX; step++) {
-      double[] move = root.solved(slope(groups, weights, expected, precision));
+      double[] move = root.solved(here.slope(groups, expected, precision));
       double farthest = 0;
       for (double each : move) {
         farthest = Math.max(farthest, Math.abs(each));
       }
-      double[] next = moved(weights, move, 1);
-      double reached = height(groups, next, expected, precision);
+      Point next = Point.at(moved(here.weights, move, 1), groups, expected, precision);
       // The penalised likelihood is concave, but whole steps from far away may overshoot.
       double part = 1;
-      while (reached < height && part > SETTLED) {
+      while (next.height < here.height && part > SETTLED) {
         part /= 2;
-        next = moved(weights, move, part);
-        reached = height(groups, next, expected, precision);
+        next = Point.at(moved(here.weights, move, part), groups, expected, precision);
       }
-      if (reached < height) {
+      if (next.height < here.height) {
         break;
       }
-      weights = next;
-      height = reached;
-      root = curvature(groups, weights, precision);
+      here = next;
+      root = here.curvature(groups, precision);
       if (farthest * part < SETTLED) {
         break;
       }
     }
-    return new CleanModel(weights, root);
+    return new CleanModel(here.weights, root);
   }
 
   private static double[] moved(double[] from, double[] move, double part) {
@@ -85,22 +86,6 @@ final class CleanModel {
     return to;
   }
 
-  private static double height(
-      List<Group> groups, double[] weights, double[] expected, double[] precision) {
-    double height = 0;
-    for (int i = 0; i < weights.length; i++) {
-      double off = weights[i] - expected[i];
-      height -= precision[i] * off * off / 2;
-    }
-    for (Group group : groups) {
-      double logit = group.traits.dot(weights);
-      double small = StrictMath.log1p(StrictMath.exp(-Math.abs(logit)));
-      height -= group.clean * (small + Math.max(0, -logit));
-      height -= group.missed * (small + Math.max(0, logit));
-    }
-    return height;
-  }
-
   private static double[] precision(double[] deviation) {
     double[] precision = new double[deviation.length];
     for (int i = 0; i < deviation.length; i++) {
@@ -109,32 +94,61 @@ final class CleanModel {
     return precision;
   }
 
-  private static double[] slope(
-      List<Group> groups, double[] weights, double[] expected, double[] precision) {
-    double[] slope = new double[weights.length];
-    for (int i = 0; i < slope.length; i++) {
-      slope[i] = precision[i] * (expected[i] - weights[i]);
-    }
-    for (Group group : groups) {
-      double share = chance(group.traits.dot(weights));
-      group.traits.addTo(slope, group.clean - (group.clean + group.missed) * share);
-    }
-    return slope;
-  }
+  /** What follows from some weights: every group's share, and how likely all of it is. */
+  private static final class Point {
 
-  private static PositiveDefinite curvature(
-      List<Group> groups, double[] weights, double[] precision) {
-    int size = weights.length;
-    double[][] curvature = new double[size][size];
-    for (int i = 0; i < size; i++) {
-      curvature[i][i] = precision[i];
+    private final double[] weights;
+    private final double[] shares;
+    private final double height;
+
+    private Point(double[] weights, double[] shares, double height) {
+      this.weights = weights;
+      this.shares = shares;
+      this.height = height;
     }
-    for (Group group : groups) {
-      double share = chance(group.traits.dot(weights));
-      double information = (group.clean + group.missed) * share * (1 - share);
-      group.traits.addSquareTo(curvature, information);
+
+    static Point at(double[] weights, List<Group> groups, double[] expected, double[] precision) {
+      double height = 0;
+      for (int i = 0; i < weights.length; i++) {
+        double off = weights[i] - expected[i];
+        height -= precision[i] * off * off / 2;
+      }
+      double[] shares = new double[groups.size()];
+      for (int i = 0; i < shares.length; i++) {
+        Group group = groups.get(i);
+        double logit = group.traits.dot(weights);
+        double odds = StrictMath.exp(-Math.abs(logit));
+        double small = StrictMath.log1p(odds);
+        height -= group.clean * (small + Math.max(0, -logit));
+        height -= group.missed * (small + Math.max(0, logit));
+        shares[i] = (logit < 0 ? odds : 1) / (1 + odds);
+      }
+      return new Point(weights, shares, height);
     }
-    return PositiveDefinite.of(curvature);
+
+    double[] slope(List<Group> groups, double[] expected, double[] precision) {
+      double[] slope = new double[weights.length];
+      for (int i = 0; i < slope.length; i++) {
+        slope[i] = precision[i] * (expected[i] - weights[i]);
+      }
+      for (int i = 0; i < shares.length; i++) {
+        Group group = groups.get(i);
+        group.traits.addTo(slope, group.clean - group.reps() * shares[i]);
+      }
+      return slope;
+    }
+
+    PositiveDefinite curvature(List<Group> groups, double[] precision) {
+      double[][] curvature = new double[precision.length][precision.length];
+      for (int i = 0; i < precision.length; i++) {
+        curvature[i][i] = precision[i];
+      }
+      for (int i = 0; i < shares.length; i++) {
+        Group group = groups.get(i);
+        group.traits.addSquareTo(curvature, group.reps() * shares[i] * (1 - shares[i]));
+      }
+      return PositiveDefinite.of(curvature);
+    }
   }
 
   /** The expected logit. */
