@@ -25,6 +25,7 @@ record Outset(
     DogStanding dog,
     CleanForecast forecast,
     Ground ground,
+    SteppingStone stones,
     SolidDrills solid,
     List<NextRung> refreshers,
     List<Work> work,
@@ -38,7 +39,8 @@ record Outset(
   static Outset of(DogStanding dog, CleanForecast forecast, Available available, Limits limits) {
     Ground ground = Ground.of(available, limits, dog);
     List<Work> work = Work.of(dog, ground, forecast);
-    SolidDrills solid = new SolidDrills(dog, ground, forecast, work);
+    SteppingStone stones = new SteppingStone(dog.programme(), forecast);
+    SolidDrills solid = new SolidDrills(dog, ground, forecast, stones, work);
     List<NextRung> refreshers = refreshers(dog, ground, forecast);
     Optional<Part> look = new LookAhead(dog, ground, forecast).today();
     boolean hasNothingElse = refreshers.isEmpty() && work.isEmpty() && look.isEmpty();
@@ -46,6 +48,7 @@ record Outset(
         dog,
         forecast,
         ground,
+        stones,
         solid,
         refreshers,
         work,

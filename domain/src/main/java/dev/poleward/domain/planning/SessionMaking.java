@@ -49,7 +49,7 @@ final class SessionMaking {
   SessionMaking(Outset outset, @Nullable DrillOfStage end) {
     this.outset = outset;
     this.forecast = outset.forecast();
-    this.stones = new SteppingStone(outset.dog().programme(), forecast);
+    this.stones = outset.stones();
     this.lessons = new Lessons(forecast, stones);
     this.session = new SessionDraft(outset, end);
   }

@@ -36,9 +36,14 @@ final class SolidDrills {
 
   private final @Nullable Drill stands;
 
-  SolidDrills(DogStanding dog, Ground ground, CleanForecast forecast, List<Work> work) {
+  SolidDrills(
+      DogStanding dog,
+      Ground ground,
+      CleanForecast forecast,
+      SteppingStone stones,
+      List<Work> work) {
     this.forecast = forecast;
-    this.stones = new SteppingStone(dog.programme(), forecast);
+    this.stones = stones;
     this.target = dog.programme().cleanTarget();
     this.sizeAllowed = ground.limits().sharpBends() > 0 ? ANY_ANGLE : Load.SHARP_BEND_DEGREES;
     this.learned =

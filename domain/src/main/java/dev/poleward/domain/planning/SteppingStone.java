@@ -7,7 +7,9 @@ import dev.poleward.domain.programme.Programme;
 import dev.poleward.domain.programme.RunUp;
 import dev.poleward.domain.programme.Rung;
 import dev.poleward.domain.programme.Stage;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -39,6 +41,9 @@ final class SteppingStone {
 
   private final Programme programme;
   private final CleanForecast forecast;
+
+  /** The same places are looked at again and again. */
+  private final Map<Place, Boolean> fallShort = new HashMap<>();
 
   SteppingStone(Programme programme, CleanForecast forecast) {
     this.programme = programme;
@@ -82,6 +87,10 @@ final class SteppingStone {
 
   /** Whether a stone would count for a rung that it does not show, of whatever stage. */
   private boolean fallsShort(Drill stone) {
+    return fallShort.computeIfAbsent(Place.of(stone), _ -> isShortOfARung(stone));
+  }
+
+  private boolean isShortOfARung(Drill stone) {
     return programme.stages().stream()
         .filter(stage -> stage.ground().line().poles() == stone.poles())
         .filter(stage -> stage.runUps().stream().anyMatch(each -> isRunAs(each, stone.runUp())))

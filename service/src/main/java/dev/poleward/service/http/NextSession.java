@@ -71,6 +71,7 @@ record NextSession(
       @Nullable Instant asOf,
       PlanAsked asked,
       Instant time) {
+    Meanwhile<CleanForecast> forecast = Meanwhile.of(() -> CleanForecast.of(reps, time));
     StandingHistory history = StandingHistory.of(reps, ProgrammesFollowed.of(dog, registry), asOf);
     DogStanding standing = history.reading().standing(time, retention.of(dog, time));
     CarePermit permit =
@@ -81,7 +82,7 @@ record NextSession(
     Limits limits = Limits.of(asked.reps(), permit, asked.sides(), asked.pressure());
     SessionPlan plan =
         permit.mayTrain()
-            ? Planner.plan(standing, CleanForecast.of(reps, time), asked.available(), limits)
+            ? Planner.plan(standing, forecast.get(), asked.available(), limits)
             : new SessionPlan(List.of());
     return new NextSession(
         reps,
