@@ -161,7 +161,7 @@ public final class CleanForecast implements ExpectedClean {
       boolean isClean = rep.outcome() == Outcome.CLEAN;
       practice.ran(cell.angle, cell.manoeuvre, cell.leadIn, isClean);
       if (isClean) {
-        reach.ranClean(cell.poles, cell.leadIn, cell.angle);
+        reach.ranClean(cell.poles, cell.leadIn, cell.step, cell.angle);
       }
     }
   }
@@ -234,6 +234,11 @@ public final class CleanForecast implements ExpectedClean {
   /** Whether a drill lies within them. */
   boolean isWithinReach(Drill drill) {
     return drill.rung().size() <= reach(drill);
+  }
+
+  /** Whether it lies no more than so many degrees farther out than the dog was clean there. */
+  boolean wasClean(Drill drill, double tolerance) {
+    return reach.holds(drill, tolerance);
   }
 
   /** Whether the dog has ever run anything so handled. */

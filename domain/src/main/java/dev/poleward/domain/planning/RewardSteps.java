@@ -14,7 +14,7 @@ import java.util.Map;
 public final class RewardSteps {
 
   private final Map<String, Step> ofStages = new HashMap<>();
-  private final CleanReach clean;
+  private final CleanForecast forecast;
 
   /**
    * Of what is not new.
@@ -28,17 +28,19 @@ public final class RewardSteps {
     }
   }
 
-  private RewardSteps(CleanReach clean) {
-    this.clean = clean;
+  private RewardSteps(CleanForecast forecast) {
+    this.forecast = forecast;
   }
 
   /**
    * Looks at how rewards faded in each stage, and goes a step down, stays or goes a step up.
    *
    * @param reps of the dog, ascending by (time, id)
+   * @param forecast made of the same reps: it knows where the dog was clean
    */
-  public static RewardSteps of(StandingReading reading, List<PlacedRep> reps) {
-    RewardSteps steps = new RewardSteps(CleanReach.of(reps));
+  public static RewardSteps of(
+      StandingReading reading, List<PlacedRep> reps, CleanForecast forecast) {
+    RewardSteps steps = new RewardSteps(forecast);
     StageRewards.of(reading, reps).forEach(steps::add);
     return steps;
   }
@@ -58,6 +60,6 @@ public final class RewardSteps {
     if (step == null) {
       return 0;
     }
-    return clean.holds(drill.drill(), step.tolerance()) ? step.next() : step.richer();
+    return forecast.wasClean(drill.drill(), step.tolerance()) ? step.next() : step.richer();
   }
 }

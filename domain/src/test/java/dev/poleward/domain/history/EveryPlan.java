@@ -112,7 +112,8 @@ final class EveryPlan {
       String dog, DogRecord known, List<PlacedRep> reps, StandingReading reading) {
     List<SessionPlan> plans = new ArrayList<>();
     String animal = placement.identity().of(known.registered().standing().event().dog());
-    RewardSteps steps = RewardSteps.of(reading, reps);
+    RewardSteps steps =
+        RewardSteps.of(reading, reps, CleanForecast.of(reps, PlanQuestions.TIMES.getFirst()));
     List<StageRewards> stages = StageRewards.of(reading, reps);
     answers.put("rewards of dog " + dog, new Rewards(stages));
     for (Instant at : PlanQuestions.TIMES) {

@@ -32,7 +32,7 @@ class ReachTest {
   }
 
   private void clean(int poles, LeadIn leadIn, double degrees) {
-    reach.ranClean(poles, leadIn, new EntryAngle(degrees));
+    reach.ranClean(poles, leadIn, null, new EntryAngle(degrees));
   }
 
   @Test

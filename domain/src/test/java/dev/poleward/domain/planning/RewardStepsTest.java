@@ -104,7 +104,8 @@ class RewardStepsTest {
   private int step(String stage, Drill drill) {
     StandingReading reading = StandingReading.begun(PROGRAMME, null);
     reps.forEach(reading::read);
-    return RewardSteps.of(reading, reps).of(new DrillOfStage(stage, drill));
+    return RewardSteps.of(reading, reps, CleanForecast.of(reps, next()))
+        .of(new DrillOfStage(stage, drill));
   }
 
   @Test

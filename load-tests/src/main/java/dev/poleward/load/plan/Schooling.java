@@ -13,7 +13,7 @@ import java.util.List;
  * @param weeks until then
  * @param whenPassed true chance of a clean rep on each rung, at the end of the session in which it
  *     was passed
- * @param atEnd the same over all rungs when it was through
+ * @param atEnd the same over all rungs when it was through, or was given up
  */
 public record Schooling(
     boolean finished, int reps, int clean, double weeks, List<Double> whenPassed, double atEnd) {

@@ -27,30 +27,21 @@ import org.jspecify.annotations.Nullable;
 /**
  * What a dog does next, with all that it was made of.
  *
- * @param reps of the dog, ascending by (time, id)
  * @param permit with what is to be minded in this session
  * @param plan without drills where the dog may not train
+ * @param rewards by which its drills are rewarded
  * @param text why it has less than was asked for; empty where it has all
  */
 record NextSession(
-    List<PlacedRep> reps,
-    StandingHistory history,
     DogStanding standing,
     CarePermit permit,
     SessionPlan plan,
+    RewardSteps rewards,
     Optional<String> text) {
 
   /** As it is recorded of a plan, and shown. */
   ObjectNode document(String plan, String dog, ObjectNode asked) {
-    return PlanShape.document(
-        plan,
-        dog,
-        asked,
-        standing,
-        this.plan,
-        text,
-        RewardSteps.of(history.reading(), reps),
-        permit);
+    return PlanShape.document(plan, dog, asked, standing, this.plan, text, rewards, permit);
   }
 
   /**
@@ -85,11 +76,10 @@ record NextSession(
             ? Planner.plan(standing, forecast.get(), asked.available(), limits)
             : new SessionPlan(List.of());
     return new NextSession(
-        reps,
-        history,
         standing,
         permit.planned(ahead(plan, standing, asked)),
         plan,
+        RewardSteps.of(history.reading(), reps, forecast.get()),
         new PlanWords(standing).ofWhole(plan, limits, permit.mayTrain()));
   }
 
